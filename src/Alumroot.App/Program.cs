@@ -1,0 +1,6 @@
+namespace Alumroot.App;
+
+internal sealed class Program
+{
+    private static int Main() => 0;
+}
