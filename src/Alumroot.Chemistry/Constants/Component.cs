@@ -1,0 +1,41 @@
+using System.Globalization;
+
+namespace Alumroot.Chemistry.Constants;
+
+/// <summary>One of the building blocks from which every dissolved species and solid is written: an ion such as Al+3, or H+.</summary>
+public sealed class Component
+{
+    internal const string Proton = "H+";
+    internal const string Water = "H2O";
+
+    /// <summary>Reads name, charge and elements from the name of the ion.</summary>
+    public Component(string name)
+    {
+        Name = name;
+        (string formula, Charge) = SplitCharge(name);
+        Elements = ChemicalFormula.Count(formula);
+        Element = Elements.Keys.FirstOrDefault(e => e is not ("H" or "O")) ?? "H";
+    }
+
+    /// <summary>Name with charge, such as SO4-2.</summary>
+    public string Name { get; }
+
+    /// <summary>Charge in elementary charges.</summary>
+    public int Charge { get; }
+
+    /// <summary>The element or ligand whose amount this component carries.</summary>
+    public string Element { get; }
+
+    /// <summary>Elements in one ion.</summary>
+    public IReadOnlyDictionary<string, double> Elements { get; }
+
+    /// <summary>Takes the charge off the end of an ion's name: <c>Al(OH)2+</c> to (<c>Al(OH)2</c>, 1), <c>SO4-2</c> to (<c>SO4</c>, -2).</summary>
+    public static (string Formula, int Charge) SplitCharge(string name)
+    {
+        int sign = name.LastIndexOfAny(['+', '-']);
+        if (sign < 0) return (name, 0);
+        string digits = name[(sign + 1)..];
+        int size = digits.Length == 0 ? 1 : int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
+        return (name[..sign], name[sign] == '+' ? size : -size);
+    }
+}
