@@ -30,4 +30,11 @@ public readonly record struct ActivityModel
         double limit = Math.Log(10) * a * charge * charge;
         return _davies ? (limit, 1, 0.3 * limit) : (limit, _size * b, Math.Log(10) * _slope);
     }
+
+    /// <summary>Change per kelvin of the three numbers, from the changes of A and B.</summary>
+    internal (double Limit, double C, double Slope) CoefficientSlopes(int charge, double aPerKelvin, double bPerKelvin)
+    {
+        double limit = Math.Log(10) * aPerKelvin * charge * charge;
+        return _davies ? (limit, 0, 0.3 * limit) : (limit, _size * bPerKelvin, 0);
+    }
 }

@@ -30,6 +30,13 @@ public sealed class DebyeHueckelTable
     /// <summary>A and B at a temperature.</summary>
     public (double A, double B) At(double celsius) => (Interpolate(_a, celsius), Interpolate(_b, celsius));
 
+    /// <summary>Change of A and B per degree, from the same polynomial (central difference over 0.02 degrees).</summary>
+    public (double A, double B) SlopeAt(double celsius)
+    {
+        const double h = 0.01;
+        return ((Interpolate(_a, celsius + h) - Interpolate(_a, celsius - h)) / (2 * h), (Interpolate(_b, celsius + h) - Interpolate(_b, celsius - h)) / (2 * h));
+    }
+
     private double Interpolate(double[] y, double x)
     {
         // Four nearest rows: enough for 1e-6 in A, and stable with many rows.

@@ -27,6 +27,9 @@ public sealed record Phase(string Name, string Formula, bool IsGas, Reaction Dis
 
     /// <summary>log10 of the ion activity product at saturation (for a gas: at one atm).</summary>
     public double Log10ProductAtSaturation(double kelvin) => LogK.Log10K(kelvin) - (Aqueous?.LogK.Log10K(kelvin) ?? 0);
+
+    /// <summary>Change of <see cref="Log10ProductAtSaturation"/> per kelvin.</summary>
+    public double Log10ProductPerKelvin(double kelvin) => LogK.Log10KPerKelvin(kelvin) - (Aqueous?.LogK.Log10KPerKelvin(kelvin) ?? 0);
 }
 
 /// <summary>A substance that can be weighed out.</summary>

@@ -46,4 +46,12 @@ public sealed class TemperatureLaw
             return a[0] + a[1] * kelvin + a[2] / kelvin + a[3] * Math.Log10(kelvin) + a[4] / (kelvin * kelvin) + a[5] * kelvin * kelvin;
         return _log10K25 - _enthalpyJoulePerMol / (GasConstantJoulePerMolKelvin * Math.Log(10)) * (1 / kelvin - 1 / ReferenceKelvin);
     }
+
+    /// <summary>Change of log10 of the constant with temperature, per kelvin.</summary>
+    public double Log10KPerKelvin(double kelvin)
+    {
+        if (_analytic is { } a)
+            return a[1] - a[2] / (kelvin * kelvin) + a[3] / (kelvin * Math.Log(10)) - 2 * a[4] / (kelvin * kelvin * kelvin) + 2 * a[5] * kelvin;
+        return _enthalpyJoulePerMol / (GasConstantJoulePerMolKelvin * Math.Log(10) * kelvin * kelvin);
+    }
 }

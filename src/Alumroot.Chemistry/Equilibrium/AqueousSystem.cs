@@ -39,10 +39,11 @@ public sealed class AqueousSystem
     internal readonly int[] TermStart;      // per species, into TermIndex and TermCoefficient
     internal readonly int[] TermIndex;      // component index; Nc is water
     internal readonly double[] TermCoefficient;
-    internal readonly double[] DhLimit, DhC, DhSlope, HalfZ2;
+    internal readonly double[] DhLimit, DhC, DhSlope, HalfZ2, Charge;
     internal readonly double[] PhaseLnK;    // ln of the activity product at saturation, pressure included
     internal readonly double[] PhaseNu;     // Np x (Nc + 1)
     internal readonly PhaseRule[] Rules;
+    internal readonly double[] LnKPerKelvin, DhLimitPerKelvin, DhCPerKelvin, DhSlopePerKelvin, PhaseLnKPerKelvin;
 
     private readonly Dictionary<string, int> _componentIndex;
     private readonly Dictionary<string, int> _speciesIndex;
@@ -81,11 +82,17 @@ public sealed class AqueousSystem
         Ns = Species.Count;
         _speciesIndex = Species.Select((s, i) => (s.Name, i)).ToDictionary(x => x.Name, x => x.i, StringComparer.Ordinal);
         (double a, double b) = constants.DebyeHueckel.At(celsius);
+        (double aPerKelvin, double bPerKelvin) = constants.DebyeHueckel.SlopeAt(celsius);
         LnK = new double[Ns];
         DhLimit = new double[Ns];
         DhC = new double[Ns];
         DhSlope = new double[Ns];
         HalfZ2 = new double[Ns];
+        Charge = new double[Ns];
+        LnKPerKelvin = new double[Ns];
+        DhLimitPerKelvin = new double[Ns];
+        DhCPerKelvin = new double[Ns];
+        DhSlopePerKelvin = new double[Ns];
         TermStart = new int[Ns + 1];
         var index = new List<int>();
         var coefficient = new List<double>();
@@ -93,7 +100,10 @@ public sealed class AqueousSystem
         {
             Species s = Species[i];
             LnK[i] = s.LogK.Log10K(kelvin) * Math.Log(10);
+            LnKPerKelvin[i] = s.LogK.Log10KPerKelvin(kelvin) * Math.Log(10);
             (DhLimit[i], DhC[i], DhSlope[i]) = s.Activity.Coefficients(s.Charge, a, b);
+            (DhLimitPerKelvin[i], DhCPerKelvin[i], DhSlopePerKelvin[i]) = s.Activity.CoefficientSlopes(s.Charge, aPerKelvin, bPerKelvin);
+            Charge[i] = s.Charge;
             HalfZ2[i] = 0.5 * s.Charge * s.Charge;
             foreach ((string c, double n) in s.Formation.Terms)
             {
@@ -109,6 +119,7 @@ public sealed class AqueousSystem
             .Select(p => constants.FindPhase(p.Name)!).ToArray();
         Np = Phases.Count;
         PhaseLnK = new double[Np];
+        PhaseLnKPerKelvin = new double[Np];
         PhaseNu = new double[Np * (Nc + 1)];
         Rules = new PhaseRule[Np];
         for (int p = 0; p < Np; p++)
@@ -117,6 +128,7 @@ public sealed class AqueousSystem
             AllowedPhase rule = allowed.First(x => x.Name == phase.Name);
             Rules[p] = rule.Rule;
             PhaseLnK[p] = (phase.Log10ProductAtSaturation(kelvin) + (phase.IsGas ? rule.Log10Atm : 0)) * Math.Log(10);
+            PhaseLnKPerKelvin[p] = phase.Log10ProductPerKelvin(kelvin) * Math.Log(10);
             foreach ((string c, double n) in phase.Dissolution.Terms) PhaseNu[p * (Nc + 1) + _componentIndex[c]] = n;
         }
     }

@@ -45,12 +45,56 @@ public sealed partial class EquilibriumSolver
         state.LnActivity[_nc] = 0;
         state.LnKgWater = Math.Log(kg);
         state.LnIonicStrength = Math.Log(Math.Min(strength, 1));
+        KeepBelowTotals(state, kg);
         for (int p = 0; p < _s.Np; p++)
         {
             state.Present[p] = true;
-            state.PhaseMol[p] = _s.Rules[p] == PhaseRule.Held ? 0 : 1e-3 * kg;
+            _phaseSize[p] = PhaseSize(p, kg);
+            state.PhaseMol[p] = _s.Rules[p] == PhaseRule.Held ? 0 : 0.1 * _phaseSize[p];
             _slack[p] = 1;
         }
+    }
+
+    /// <summary>Lowers the components of the first guess until no species holds more than there is: a species far above all others would make the equations look dependent.</summary>
+    private void KeepBelowTotals(EquilibriumState state, double kg)
+    {
+        for (int pass = 0; pass < 40; pass++)
+        {
+            bool settled = true;
+            for (int i = 0; i < _s.Ns; i++)
+            {
+                double ln = _s.LnK[i], most = double.MaxValue, atoms = 0;
+                for (int t = _s.TermStart[i]; t < _s.TermStart[i + 1]; t++)
+                {
+                    int j = _s.TermIndex[t];
+                    ln += _s.TermCoefficient[t] * state.LnActivity[j];
+                    if (j == _nc || j == _s.ProtonIndex) continue;
+                    most = Math.Min(most, Math.Abs(_totals[j]) / (kg * _s.TermCoefficient[t]));
+                    atoms += _s.TermCoefficient[t];
+                }
+                double excess = atoms == 0 ? 0 : ln - Math.Log(Math.Max(most, 1e-12));
+                if (excess <= 0.1) continue;
+                settled = false;
+                for (int t = _s.TermStart[i]; t < _s.TermStart[i + 1]; t++)
+                {
+                    int j = _s.TermIndex[t];
+                    if (j != _nc && j != _s.ProtonIndex) state.LnActivity[j] -= excess / atoms;
+                }
+            }
+            if (settled) return;
+        }
+    }
+
+    /// <summary>Moles of a phase that its scarcest component could make: the yardstick for its amount.</summary>
+    private double PhaseSize(int p, double kg)
+    {
+        double least = double.MaxValue;
+        for (int j = 0; j < _nc; j++)
+        {
+            double nu = Math.Abs(_s.PhaseNu[p * (_nc + 1) + j]);
+            if (nu > 0 && j != _s.ProtonIndex) least = Math.Min(least, Math.Abs(_totals[j]) / nu);
+        }
+        return least is double.MaxValue or 0 ? 1e-3 * kg : least;
     }
 
     /// <summary>Primal-dual interior-point path over all phases at once; leaves the state near the solution with the present phases marked.</summary>
@@ -59,12 +103,12 @@ public sealed partial class EquilibriumSolver
         _active = _s.Np;
         for (int p = 0; p < _s.Np; p++) _activeIndex[p] = p;
         _n = _fixed + _active;
-        double kg = Math.Exp(state.LnKgWater);
-        double mu = 1e-3 * kg;
+        double mu = 0.1;
         for (int iteration = 0; iteration < 400; iteration++)
         {
             Iterations++;
             Evaluate(state, true);
+            _factored = null;
             // Replace "saturated" by "amount times undersaturation equals mu" for every phase that need not be there.
             for (int p = 0; p < _s.Np; p++)
             {
@@ -74,7 +118,7 @@ public sealed partial class EquilibriumSolver
                 double size = Math.Max(_slack[p], moles);
                 for (int j = 0; j <= _nc; j++) _jacobian[row + j] *= -moles / size;
                 _jacobian[row + _fixed + p] = _slack[p] / size;
-                _rhs[_fixed + p] = (mu + moles * si) / size;
+                _rhs[_fixed + p] = (mu * _phaseSize[p] + moles * si) / size;
             }
             if (!DenseLu.Factor(_jacobian, _pivots, _n)) return WhyNot.Singular;
             DenseLu.Solve(_jacobian, _pivots, _rhs, _n);
@@ -94,13 +138,13 @@ public sealed partial class EquilibriumSolver
                 if (_s.Rules[p] != PhaseRule.Held) _slack[p] += factor * SlackStep(state, p);
             Apply(state, _rhs, factor);
             if (state.LnKgWater is > 12 or < -60) return WhyNot.ImpossibleTotals;
-            if (factor > 0.5 && largest < 1) mu = Math.Max(mu * (largest < 0.1 ? 0.05 : 0.3), 1e-13 * kg);
-            if (largest < 1e-4 && mu <= 1e-12 * kg) break;
+            if (factor > 0.5 && largest < 1) mu = Math.Max(mu * (largest < 0.1 ? 0.05 : 0.3), 1e-13);
+            if (largest < 1e-4 && mu <= 1e-12) break;
             if (iteration == 399) return WhyNot.NoConvergence;
         }
         for (int p = 0; p < _s.Np; p++)
         {
-            bool there = _s.Rules[p] == PhaseRule.Held || state.PhaseMol[p] / kg > _slack[p];
+            bool there = _s.Rules[p] == PhaseRule.Held || state.PhaseMol[p] / _phaseSize[p] > _slack[p];
             state.Present[p] = there;
             if (!there) state.PhaseMol[p] = 0;
         }

@@ -14,10 +14,11 @@ public sealed partial class EquilibriumSolver
     private const double LnTo10 = 2.302585092994046;
     private readonly AqueousSystem _s;
     private readonly int _nc, _fixed, _nMax;
-    private readonly double[] _jacobian, _rhs, _scale, _g, _totals, _amount, _tangent, _slack;
+    private readonly double[] _jacobian, _rhs, _scale, _rowInverse, _totals, _previous, _tangent, _slack, _phaseSize;
     private readonly int[] _pivots, _activeIndex;
     private int _n, _active;
-    private double _mass, _charge;
+    private double _mass;
+    private EquilibriumState? _factored;     // the state near which the Jacobian at hand was factored
 
     /// <summary>A solver for a system.</summary>
     public EquilibriumSolver(AqueousSystem system)
@@ -32,11 +33,12 @@ public sealed partial class EquilibriumSolver
         _tangent = new double[_nMax];
         _scale = new double[_nc + 1];
         _totals = new double[_nc + 1];
-        _g = new double[system.Ns];
-        _amount = new double[system.Ns];
+        _rowInverse = new double[_nc + 1];
+        _previous = new double[_nc + 1];
         _pivots = new int[_nMax];
         _activeIndex = new int[system.Np];
         _slack = new double[system.Np];
+        _phaseSize = new double[system.Np];
     }
 
     /// <summary>The system it solves.</summary>
@@ -63,10 +65,41 @@ public sealed partial class EquilibriumSolver
         Iterations = 0;
         if (state.Solved)
         {
+            _totals.CopyTo(_previous, 0);
             totalsMol[..(_nc + 1)].CopyTo(_totals);
-            if (Settle(state) == WhyNot.None) return WhyNot.None;
+            if (Follow(state) == WhyNot.None || Settle(state) == WhyNot.None) return WhyNot.None;
         }
         return SolveCold(totalsMol, state);
+    }
+
+    /// <summary>The cheap way along a curve: predict with the factors at hand, correct with the same factors; gives up as soon as that is not enough.</summary>
+    private WhyNot Follow(EquilibriumState state)
+    {
+        if (!ReferenceEquals(_factored, state)) return WhyNot.NoConvergence;
+        state.Solved = false;
+        Array.Clear(_rhs, 0, _n);
+        for (int j = 0; j <= _nc; j++) _rhs[j] = (_totals[j] - _previous[j]) * _rowInverse[j];
+        double before = double.MaxValue;
+        for (int correction = 0; correction < 4; correction++)
+        {
+            DenseLu.Solve(_jacobian, _pivots, _rhs, _n);
+            double largest = 0;
+            for (int i = 0; i < _fixed; i++) largest = Math.Max(largest, Math.Abs(_rhs[i]));
+            if (!(largest < 0.3) || largest > 0.2 * before) break;
+            before = largest;
+            Apply(state, _rhs, 1);
+            Evaluate(state, false);
+            if (_mass >= 1e-12) continue;
+            for (int a = 0; a < _active; a++)
+            {
+                int p = _activeIndex[a];
+                if (_s.Rules[p] != PhaseRule.Held && state.PhaseMol[p] < 0) return WhyNot.NoConvergence;
+            }
+            for (int p = 0; p < _s.Np; p++)
+                if (!state.Present[p] && state.LnSaturation(p) > 1e-9) return WhyNot.NoConvergence;
+            return Prove(state);
+        }
+        return WhyNot.NoConvergence;
     }
 
     /// <summary>Newton with phases entering and leaving until the set is right.</summary>
@@ -76,6 +109,7 @@ public sealed partial class EquilibriumSolver
         for (int round = 0; round < 4 * _s.Np + 4; round++)
         {
             WhyNot why = Newton(state);
+            if (why == WhyNot.Singular && DropLeast(state)) continue;
             if (why != WhyNot.None) return why;
             // A phase that came out negative leaves; if none did, the most oversaturated absent one enters.
             int worst = -1;
@@ -111,9 +145,25 @@ public sealed partial class EquilibriumSolver
         return WhyNot.PhasesDoNotSettle;
     }
 
+    /// <summary>More phases than the phase rule allows make the equations singular: the scarcest leaves.</summary>
+    private bool DropLeast(EquilibriumState state)
+    {
+        int least = -1;
+        double value = double.MaxValue;
+        for (int p = 0; p < _s.Np; p++)
+        {
+            if (!state.Present[p] || _s.Rules[p] == PhaseRule.Held) continue;
+            double relative = state.PhaseMol[p] / PhaseScale(p);
+            if (relative < value) (least, value) = (p, relative);
+        }
+        if (least < 0) return false;
+        state.Present[least] = false;
+        state.PhaseMol[least] = 0;
+        return true;
+    }
+
     private double PhaseScale(int p)
     {
-        // The largest amount of this phase that its scarcest component could make.
         double least = double.MaxValue;
         for (int j = 0; j < _nc; j++)
         {
@@ -133,7 +183,9 @@ public sealed partial class EquilibriumSolver
         {
             Iterations++;
             Evaluate(state, true);
+            _factored = null;
             if (!DenseLu.Factor(_jacobian, _pivots, _n)) return WhyNot.Singular;
+            _factored = state;
             DenseLu.Solve(_jacobian, _pivots, _rhs, _n);
             double largest = 0;
             for (int i = 0; i < _fixed; i++) largest = Math.Max(largest, Math.Abs(_rhs[i]));
@@ -249,6 +301,7 @@ public sealed partial class EquilibriumSolver
             worst = Math.Max(worst, Math.Abs(residual));
             r[j] = -residual;
             if (!withJacobian) continue;
+            _rowInverse[j] = inverse;
             Span<double> row = jac.Slice(j * n, n);
             for (int k = 0; k < row.Length; k++) row[k] *= inverse;
         }
@@ -275,7 +328,7 @@ public sealed partial class EquilibriumSolver
         double net = 0, gross = 1e-300;
         for (int i = 0; i < _s.Ns; i++)
         {
-            double z = _s.Species[i].Charge * state.Molal[i];
+            double z = _s.Charge[i] * state.Molal[i];
             net += z;
             gross += Math.Abs(z);
         }
@@ -285,8 +338,7 @@ public sealed partial class EquilibriumSolver
             double si = state.LnSaturation(p);
             saturation = Math.Max(saturation, state.Present[p] ? Math.Abs(si) : si);
         }
-        _charge = Math.Abs(net) / gross;
-        state.Proof = new Residuals(_mass, _charge, saturation);
+        state.Proof = new Residuals(_mass, Math.Abs(net) / gross, saturation);
         state.Solved = state.Proof.Hold;
         return state.Solved ? WhyNot.None : WhyNot.NoConvergence;
     }

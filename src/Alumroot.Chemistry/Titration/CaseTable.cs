@@ -40,7 +40,7 @@ public static class CaseTable
             string[] solids = row["solids_allowed"].Split(' ', StringSplitOptions.RemoveEmptyEntries);
             foreach (string solid in solids)
                 if (constants.FindPhase(solid) is null) throw row.Wrong("solids_allowed", $"nothing is known of the solid \"{solid}\"");
-            list.Add(new TitrationCase(row["case"], celsius, gas, water, start, titrant, solids));
+            list.Add(new TitrationCase(row["case"], celsius, water, start, titrant, TitrationCase.Allow(solids, gas)));
 
             Reagent Find(string key, string column) => constants.FindReagent(key) ?? throw row.Wrong(column, $"nothing is known of the reagent \"{key}\"");
         }

@@ -1,4 +1,5 @@
 using Alumroot.Chemistry.Constants;
+using Alumroot.Chemistry.Equilibrium;
 
 namespace Alumroot.Chemistry.Titration;
 
@@ -18,23 +19,25 @@ public enum GasRule
 /// <summary>A solution and what is added to it.</summary>
 /// <param name="Name">Name of the case.</param>
 /// <param name="Celsius">Temperature in degrees Celsius.</param>
-/// <param name="Gas">What may become of carbon dioxide.</param>
 /// <param name="StartWaterKg">Kilograms of water at the start, before the hydrate water of the reagents.</param>
 /// <param name="Start">Reagents at the start with their moles.</param>
 /// <param name="Titrant">What is added, if anything.</param>
-/// <param name="Solids">Names of solids that may form and dissolve.</param>
+/// <param name="Phases">Solids and gases that are allowed.</param>
 public sealed record TitrationCase(
-    string Name, double Celsius, GasRule Gas, double StartWaterKg, IReadOnlyList<(Reagent Reagent, double Moles)> Start, Reagent? Titrant, IReadOnlyList<string> Solids)
+    string Name, double Celsius, double StartWaterKg, IReadOnlyList<(Reagent Reagent, double Moles)> Start, Reagent? Titrant, IReadOnlyList<AllowedPhase> Phases)
 {
-    /// <summary>log10 of the pressure of carbon dioxide in open air, atm, used by <see cref="GasRule.Air"/>: 400 ppm.</summary>
+    /// <summary>Name of carbon dioxide gas in the constants.</summary>
+    public const string CarbonDioxide = "CO2(g)";
+
+    /// <summary>log10 of the pressure of carbon dioxide in open air, atm: 400 ppm, as in the reference cases.</summary>
     public const double Log10AirCarbonDioxideAtm = -3.4;
 
-    internal const string CarbonDioxide = "CO2(g)";
-
-    internal IEnumerable<Equilibrium.AllowedPhase> Allowed()
+    /// <summary>Solids that may form, and carbon dioxide by the rule.</summary>
+    public static IReadOnlyList<AllowedPhase> Allow(IEnumerable<string> solids, GasRule gas)
     {
-        foreach (string solid in Solids) yield return new Equilibrium.AllowedPhase(solid, Equilibrium.PhaseRule.MayForm, 0);
-        if (Gas == GasRule.Air) yield return new Equilibrium.AllowedPhase(CarbonDioxide, Equilibrium.PhaseRule.Held, Log10AirCarbonDioxideAtm);
-        if (Gas == GasRule.Vented) yield return new Equilibrium.AllowedPhase(CarbonDioxide, Equilibrium.PhaseRule.Vents, 0);
+        List<AllowedPhase> list = solids.Select(s => new AllowedPhase(s, PhaseRule.MayForm)).ToList();
+        if (gas == GasRule.Air) list.Add(new AllowedPhase(CarbonDioxide, PhaseRule.Held, Log10AirCarbonDioxideAtm));
+        if (gas == GasRule.Vented) list.Add(new AllowedPhase(CarbonDioxide, PhaseRule.Vents));
+        return list;
     }
 }
