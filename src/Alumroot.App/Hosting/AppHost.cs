@@ -1,0 +1,76 @@
+using System.IO.Compression;
+using Alumroot.App.Layout;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.ResponseCompression;
+
+namespace Alumroot.App.Hosting;
+
+/// <summary>Builds the web host: Kestrel on this machine's own address, the pages, and nothing from elsewhere.</summary>
+public static class AppHost
+{
+    /// <summary>The host, ready to start. Its address is in <c>Urls</c> once it runs.</summary>
+    /// <param name="options">Port, studio folder, demo.</param>
+    public static WebApplication Build(AppOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
+        {
+            ApplicationName = "alumroot",
+            ContentRootPath = AppContext.BaseDirectory,
+            EnvironmentName = Environments.Production,
+        });
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.ListenLocalhostOrFree(options.Port);
+        });
+        builder.Logging.ClearProviders();
+        builder.Logging.AddSimpleConsole(console => console.SingleLine = true);
+        builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
+        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        AddServices(builder.Services, options);
+
+        WebApplication app = builder.Build();
+        app.UseMiddleware<OwnNamesOnly>();
+        app.UseMiddleware<SafetyHeaders>();
+        app.UseResponseCompression();
+        app.UseExceptionHandler("/unexpected", createScopeForErrors: true);
+        app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.UseAntiforgery();
+        app.MapHealthChecks("/healthz");
+        app.MapStaticAssets();
+        app.MapRazorComponents<Document>();
+        return app;
+    }
+
+    private static void AddServices(IServiceCollection services, AppOptions options)
+    {
+        services.AddSingleton(options);
+        services.AddSingleton<IHostLifetime, EndedByTheVerb>();
+        services.AddRazorComponents();
+        services.AddHttpContextAccessor();
+        services.AddHealthChecks();
+        services.AddResponseCompression(compression => compression.Providers.Add<BrotliCompressionProvider>());
+        services.Configure<BrotliCompressionProviderOptions>(brotli => brotli.Level = CompressionLevel.Fastest);
+        IDataProtectionBuilder keys = services.AddDataProtection().SetApplicationName("alumroot");
+        if (options.StudioFolder is { } folder) keys.PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(folder, "keys")));
+        else keys.UseEphemeralDataProtectionProvider();
+    }
+
+    private static void ListenLocalhostOrFree(this Microsoft.AspNetCore.Server.Kestrel.Core.KestrelServerOptions kestrel, int port)
+    {
+        // "localhost" listens on both loopback addresses, but a free port can only be asked for on one.
+        if (port == 0) kestrel.Listen(System.Net.IPAddress.Loopback, 0);
+        else kestrel.ListenLocalhost(port);
+    }
+
+    /// <summary>Leaves Ctrl-C to the verb that started the host.</summary>
+    private sealed class EndedByTheVerb : IHostLifetime
+    {
+        public Task WaitForStartAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
+        public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+    }
+}

@@ -1,0 +1,17 @@
+using Alumroot.App.Output;
+
+namespace Alumroot.App.Verbs;
+
+/// <summary>The verbs there are. A new verb is a file beside this one and a line here.</summary>
+public static class AllVerbs
+{
+    /// <summary>The verb taken when none is typed.</summary>
+    public const string Default = ServeVerb.Name;
+
+    /// <summary>All verbs, in the order of the help.</summary>
+    /// <param name="channels">Where they write.</param>
+    public static IReadOnlyList<Verb> Build(Channels channels) =>
+    [
+        ServeVerb.Build(channels),
+    ];
+}

@@ -1,0 +1,79 @@
+using System.CommandLine;
+using System.Globalization;
+using Alumroot.App.Hosting;
+using Alumroot.App.Output;
+
+namespace Alumroot.App.Verbs;
+
+/// <summary><c>alumroot serve</c>: the web pages on this machine.</summary>
+public static class ServeVerb
+{
+    /// <summary>The word typed.</summary>
+    public const string Name = "serve";
+
+    /// <summary>The port taken unless another is named.</summary>
+    public const int UsualPort = 8787;
+
+    /// <summary>The verb with its options.</summary>
+    /// <param name="channels">Where it writes.</param>
+    public static Verb Build(Channels channels)
+    {
+        ArgumentNullException.ThrowIfNull(channels);
+        var studio = new Option<string?>("--studio") { HelpName = "DIR", Description = "the folder of your studio; it is made when missing" };
+        var demo = new Option<bool>("--demo") { Description = "open the demo studio, all invented; nothing is written" };
+        var port = new Option<int>("--port") { HelpName = "N", Description = $"the port to listen on, {UsualPort} when left out, any free one for 0", DefaultValueFactory = _ => UsualPort };
+        port.Validators.Add(result =>
+        {
+            bool read = int.TryParse(result.Tokens is [var token, ..] ? token.Value : null, NumberStyles.Integer, CultureInfo.InvariantCulture, out int number);
+            if (read && number is < 0 or > 65535)
+                result.AddError($"'--port {result.Tokens[0].Value}' is outside 0 to 65535. Choose a port in that range, such as {UsualPort}.");
+        });
+        var verb = new Verb(
+            Name,
+            "Opens the web pages on this machine only, and prints their address. This is what alumroot does when no verb is given.",
+            "alumroot serve --demo",
+            "alumroot serve --studio ~/my-studio",
+            "alumroot serve --port 0");
+        verb.Add(studio);
+        verb.Add(demo);
+        verb.Add(port);
+        verb.SetAction((parsed, cancellation) =>
+            ServeAsync(new AppOptions { StudioFolder = parsed.GetValue(studio), Demo = parsed.GetValue(demo), Port = parsed.GetValue(port) }, channels, cancellation));
+        return verb;
+    }
+
+    private static async Task<int> ServeAsync(AppOptions options, Channels channels, CancellationToken cancellation)
+    {
+        if (options.StudioFolder is not null && options.Demo)
+            return channels.End(ExitCode.InputWrong, "'--studio' and '--demo' name two studios. Give one of them.");
+        if (StudioFolder.WhyNotUsable(options.StudioFolder) is { } reason)
+            return channels.End(ExitCode.RecordTrouble, reason);
+
+        WebApplication app = AppHost.Build(options);
+        await using (app.ConfigureAwait(false))
+        {
+            try
+            {
+                await app.StartAsync(cancellation).ConfigureAwait(false);
+            }
+            catch (IOException)
+            {
+                return channels.End(ExitCode.CannotBeMet, $"Port {options.Port} is taken by another program. Close that one, or choose another port with --port 0.");
+            }
+            string address = app.Urls.First();
+            await channels.Data.WriteLineAsync(address).ConfigureAwait(false);
+            await channels.Messages.WriteLineAsync($"Open {address} in a browser on this machine. Ctrl-C ends it.").ConfigureAwait(false);
+            Desktop.TryOpen(address);
+            await WaitAsync(cancellation).ConfigureAwait(false);
+            await app.StopAsync(CancellationToken.None).ConfigureAwait(false);
+        }
+        return ExitCode.Done;
+    }
+
+    private static async Task WaitAsync(CancellationToken cancellation)
+    {
+        var stopped = new TaskCompletionSource();
+        await using CancellationTokenRegistration registration = cancellation.Register(stopped.SetResult);
+        await stopped.Task.ConfigureAwait(false);
+    }
+}
