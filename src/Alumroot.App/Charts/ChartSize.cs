@@ -8,7 +8,7 @@ namespace Alumroot.App.Charts;
 public sealed record ChartSize(string Key, double Width, double Height, double Text)
 {
     /// <summary>For phones and narrow columns.</summary>
-    public static ChartSize Narrow { get; } = new("narrow", 320, 330, 16);
+    public static ChartSize Narrow { get; } = new("narrow", 312, 330, 16);
 
     /// <summary>For columns of 600 px and more.</summary>
     public static ChartSize Wide { get; } = new("wide", 640, 400, 17);

@@ -1,0 +1,55 @@
+using Alumroot.App.Hosting;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.Playwright;
+
+namespace Alumroot.Browser.Tests;
+
+/// <summary>The program itself on a free port, and a real Chromium beside it. Started once for all tests.</summary>
+public sealed class Studio : IAsyncLifetime
+{
+    private static readonly string[] Arguments =
+    [
+        "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+        "--disable-component-update", "--disable-sync", "--disable-default-apps", "--hide-scrollbars",
+    ];
+
+    private WebApplication? _app;
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+
+    /// <summary>Where the program listens, without a slash at the end.</summary>
+    public string Address { get; private set; } = "";
+
+    public async ValueTask InitializeAsync()
+    {
+        _app = AppHost.Build(new AppOptions { Demo = true });
+        await _app.StartAsync();
+        Address = _app.Urls.First();
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = ChromiumPath(), Args = Arguments });
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null) await _browser.DisposeAsync();
+        _playwright?.Dispose();
+        if (_app is not null) await _app.DisposeAsync();
+    }
+
+    /// <summary>Opens a page of the program in a fresh visit that notes requests elsewhere, broken policies and script trouble.</summary>
+    /// <param name="path">The path with its query.</param>
+    /// <param name="view">Width, scheme, script.</param>
+    public async Task<Visit> OpenAsync(string path, View? view = null)
+    {
+        IBrowserContext context = await _browser!.NewContextAsync((view ?? View.Phone).Options);
+        IPage page = await context.NewPageAsync();
+        var visit = new Visit(context, page, Address);
+        await visit.GoAsync(path);
+        return visit;
+    }
+
+    private static string ChromiumPath() =>
+        new[] { Environment.GetEnvironmentVariable("CHROMIUM"), "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome" }
+            .FirstOrDefault(File.Exists)
+        ?? throw new FileNotFoundException("Chromium was not found. On Debian: apt-get install chromium. Elsewhere: set CHROMIUM to its path.");
+}
