@@ -23,9 +23,8 @@ public static class UnitTable
     public static IReadOnlyList<Unit> Find(QuantityKind kind, string spelling) =>
         Content.Value.BySpelling.TryGetValue((kind, KeyOf(spelling)), out Unit[]? units) ? units : [];
 
-    /// <summary>The units of any kind that a spelling may mean.</summary>
-    public static IEnumerable<Unit> FindAnyKind(string spelling) =>
-        Enum.GetValues<QuantityKind>().SelectMany(kind => Find(kind, spelling));
+    /// <summary>Whether the spelling is a unit of any kind.</summary>
+    internal static bool IsKnown(string spelling) => Enum.GetValues<QuantityKind>().Any(kind => Find(kind, spelling).Count > 0);
 
     /// <summary>Every spelling of a kind in its reduced form (see <see cref="KeyOf"/>) with the units it may mean.</summary>
     internal static IEnumerable<(string Key, Unit Unit)> Spellings(QuantityKind kind) =>
