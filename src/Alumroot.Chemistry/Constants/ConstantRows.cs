@@ -30,15 +30,19 @@ internal static class ConstantRows
             // Henry's law "CO2(g) = CO2(aq)": the aqueous species' own formation leads on to the components.
             string aqueous = text[(text.IndexOf('=', StringComparison.Ordinal) + 1)..].Trim().Replace("(aq)", "", StringComparison.Ordinal);
             Species s = species.Find(x => x.Name == aqueous) ?? throw row.Wrong("dissolution_to_masters", $"there is no species {aqueous}");
-            return new Phase(name, row["formula"], true, s.Formation, law, Source(row, table)) { Aqueous = s };
+            return new Phase(name, row["formula"], true, s.Formation, law, Source(row, table)) { Aqueous = s, PlainName = PlainName(row, table, name) };
         }
         dissolution = ParseReaction(row, "dissolution_to_masters");
         RequireBalance(row, "dissolution_to_masters", dissolution, components, 0);
         return new Phase(name, row["formula"], gas, dissolution, law, Source(row, table))
         {
+            GramsPerMole = table.Has("molar_mass_g_per_mol") ? row.OptionalNumber("molar_mass_g_per_mol") : null,
+            PlainName = PlainName(row, table, name),
             Log10Uncertainty = table.Has("log10_k_plus_minus") ? row.OptionalNumber("log10_k_plus_minus") : null,
         };
     }
+
+    private static string PlainName(TableRow row, Table table, string name) => table.Has("plain_name") ? row["plain_name"] : name;
 
     private static string Source(TableRow row, Table table) => table.Has("source") ? row["source"] : table.Has("taken_from") ? row["taken_from"] : "";
 

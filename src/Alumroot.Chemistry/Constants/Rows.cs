@@ -22,6 +22,15 @@ public sealed record Phase(string Name, string Formula, bool IsGas, Reaction Dis
     /// <summary>Standard uncertainty of log10 K, when one is stated.</summary>
     public double? Log10Uncertainty { get; init; }
 
+    /// <summary>Molar mass of one formula unit in g/mol; null when the table does not say.</summary>
+    public double? GramsPerMole { get; init; }
+
+    /// <summary>Name a maker would use; the phase's own name when the table does not say.</summary>
+    public string PlainName { get; init; } = Name;
+
+    /// <summary>Whether the source gives no temperature data, so that the constant is weaker away from 25 C.</summary>
+    public bool LacksTemperatureData => !LogK.IsKnown;
+
     /// <summary>For a gas written by Henry's law: the dissolved species it is in balance with.</summary>
     internal Species? Aqueous { get; init; }
 

@@ -45,6 +45,7 @@ public sealed class AqueousSystem
     internal readonly PhaseRule[] Rules;
     internal readonly double[] LnKPerKelvin, DhLimitPerKelvin, DhCPerKelvin, DhSlopePerKelvin, PhaseLnKPerKelvin;
 
+    private readonly double[] _log10Atm;     // per phase; 0 for solids
     private readonly Dictionary<string, int> _componentIndex;
     private readonly Dictionary<string, int> _speciesIndex;
 
@@ -60,7 +61,6 @@ public sealed class AqueousSystem
         ArgumentNullException.ThrowIfNull(phases);
         Constants = constants;
         Celsius = celsius;
-        double kelvin = celsius + 273.15;
         var wanted = new HashSet<string>(present, StringComparer.Ordinal) { Component.Proton };
         AllowedPhase[] allowed = phases.ToArray();
         foreach (AllowedPhase p in allowed)
@@ -81,8 +81,6 @@ public sealed class AqueousSystem
         Species = constants.Species.Where(s => s.Formation.Terms.All(t => _componentIndex.ContainsKey(t.Component))).ToArray();
         Ns = Species.Count;
         _speciesIndex = Species.Select((s, i) => (s.Name, i)).ToDictionary(x => x.Name, x => x.i, StringComparer.Ordinal);
-        (double a, double b) = constants.DebyeHueckel.At(celsius);
-        (double aPerKelvin, double bPerKelvin) = constants.DebyeHueckel.SlopeAt(celsius);
         LnK = new double[Ns];
         DhLimit = new double[Ns];
         DhC = new double[Ns];
@@ -99,10 +97,6 @@ public sealed class AqueousSystem
         for (int i = 0; i < Ns; i++)
         {
             Species s = Species[i];
-            LnK[i] = s.LogK.Log10K(kelvin) * Math.Log(10);
-            LnKPerKelvin[i] = s.LogK.Log10KPerKelvin(kelvin) * Math.Log(10);
-            (DhLimit[i], DhC[i], DhSlope[i]) = s.Activity.Coefficients(s.Charge, a, b);
-            (DhLimitPerKelvin[i], DhCPerKelvin[i], DhSlopePerKelvin[i]) = s.Activity.CoefficientSlopes(s.Charge, aPerKelvin, bPerKelvin);
             Charge[i] = s.Charge;
             HalfZ2[i] = 0.5 * s.Charge * s.Charge;
             foreach ((string c, double n) in s.Formation.Terms)
@@ -122,15 +116,42 @@ public sealed class AqueousSystem
         PhaseLnKPerKelvin = new double[Np];
         PhaseNu = new double[Np * (Nc + 1)];
         Rules = new PhaseRule[Np];
+        _log10Atm = new double[Np];
         for (int p = 0; p < Np; p++)
         {
             Phase phase = Phases[p];
             AllowedPhase rule = allowed.First(x => x.Name == phase.Name);
             Rules[p] = rule.Rule;
-            PhaseLnK[p] = (phase.Log10ProductAtSaturation(kelvin) + (phase.IsGas ? rule.Log10Atm : 0)) * Math.Log(10);
-            PhaseLnKPerKelvin[p] = phase.Log10ProductPerKelvin(kelvin) * Math.Log(10);
+            _log10Atm[p] = phase.IsGas ? rule.Log10Atm : 0;
             foreach ((string c, double n) in phase.Dissolution.Terms) PhaseNu[p * (Nc + 1) + _componentIndex[c]] = n;
         }
+        ApplyTemperature(null);
+    }
+
+    /// <summary>The same components, species and phases at another temperature, with constants moved and gas pressures replaced.</summary>
+    /// <param name="celsius">Temperature in degrees Celsius.</param>
+    /// <param name="log10Shift">What to add to log10 K of a phase or species of this name; null leaves all as they are.</param>
+    /// <param name="log10Atm">New log10 pressure in atm of every vented gas; null keeps it.</param>
+    public AqueousSystem Moved(double celsius, Func<string, double>? log10Shift = null, double? log10Atm = null) => new(this, celsius, log10Shift, log10Atm);
+
+    private AqueousSystem(AqueousSystem like, double celsius, Func<string, double>? log10Shift, double? log10Atm)
+    {
+        Constants = like.Constants;
+        Celsius = celsius;
+        Components = like.Components;
+        Species = like.Species;
+        Phases = like.Phases;
+        (Nc, Ns, Np, ProtonIndex) = (like.Nc, like.Ns, like.Np, like.ProtonIndex);
+        (TermStart, TermIndex, TermCoefficient) = (like.TermStart, like.TermIndex, like.TermCoefficient);
+        (HalfZ2, Charge, PhaseNu, Rules) = (like.HalfZ2, like.Charge, like.PhaseNu, like.Rules);
+        (_componentIndex, _speciesIndex) = (like._componentIndex, like._speciesIndex);
+        _log10Atm = like._log10Atm.ToArray();
+        if (log10Atm is { } pressure)
+            for (int p = 0; p < Np; p++)
+                if (Rules[p] == PhaseRule.Vents) _log10Atm[p] = pressure;
+        (LnK, DhLimit, DhC, DhSlope, PhaseLnK) = (new double[Ns], new double[Ns], new double[Ns], new double[Ns], new double[Np]);
+        (LnKPerKelvin, DhLimitPerKelvin, DhCPerKelvin, DhSlopePerKelvin, PhaseLnKPerKelvin) = (new double[Ns], new double[Ns], new double[Ns], new double[Ns], new double[Np]);
+        ApplyTemperature(log10Shift);
     }
 
     /// <summary>The constants it was compiled from.</summary>
@@ -170,5 +191,27 @@ public sealed class AqueousSystem
     {
         ArgumentNullException.ThrowIfNull(reagent);
         foreach ((string c, double n) in reagent.Delivers.Terms) totalsMol[_componentIndex[c]] += n * moles;
+    }
+
+    private void ApplyTemperature(Func<string, double>? log10Shift)
+    {
+        double kelvin = Celsius + 273.15;
+        double ln10 = Math.Log(10);
+        (double a, double b) = Constants.DebyeHueckel.At(Celsius);
+        (double aPerKelvin, double bPerKelvin) = Constants.DebyeHueckel.SlopeAt(Celsius);
+        for (int i = 0; i < Ns; i++)
+        {
+            Species s = Species[i];
+            LnK[i] = (s.LogK.Log10K(kelvin) + (log10Shift?.Invoke(s.Name) ?? 0)) * ln10;
+            LnKPerKelvin[i] = s.LogK.Log10KPerKelvin(kelvin) * ln10;
+            (DhLimit[i], DhC[i], DhSlope[i]) = s.Activity.Coefficients(s.Charge, a, b);
+            (DhLimitPerKelvin[i], DhCPerKelvin[i], DhSlopePerKelvin[i]) = s.Activity.CoefficientSlopes(s.Charge, aPerKelvin, bPerKelvin);
+        }
+        for (int p = 0; p < Np; p++)
+        {
+            Phase phase = Phases[p];
+            PhaseLnK[p] = (phase.Log10ProductAtSaturation(kelvin) + _log10Atm[p] + (log10Shift?.Invoke(phase.Name) ?? 0)) * ln10;
+            PhaseLnKPerKelvin[p] = phase.Log10ProductPerKelvin(kelvin) * ln10;
+        }
     }
 }

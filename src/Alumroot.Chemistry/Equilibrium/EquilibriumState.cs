@@ -100,11 +100,12 @@ public sealed class EquilibriumState
         return sum;
     }
 
-    /// <summary>Copies another state of the same system, as the start of a warm solve.</summary>
+    /// <summary>Copies another state of the same system, or of the same system moved in temperature or constants, as the start of a warm solve.</summary>
     public void CopyFrom(EquilibriumState other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        if (!ReferenceEquals(other.System, System)) throw new ArgumentException("the states belong to different systems", nameof(other));
+        if (!ReferenceEquals(other.System.Components, System.Components) || !ReferenceEquals(other.System.Phases, System.Phases))
+            throw new ArgumentException("the states belong to systems of different components or phases", nameof(other));
         other.LnActivity.CopyTo(LnActivity, 0);
         other.PhaseMol.CopyTo(PhaseMol, 0);
         other.Present.CopyTo(Present, 0);
