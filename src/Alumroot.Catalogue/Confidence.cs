@@ -1,0 +1,14 @@
+namespace Alumroot.Catalogue;
+
+/// <summary>How far a row of the catalogue may be trusted.</summary>
+public enum Confidence
+{
+    /// <summary>A guess from relatives, or one weak source.</summary>
+    Low,
+
+    /// <summary>One fair source, or a well-known fact carried from memory.</summary>
+    Medium,
+
+    /// <summary>A document was read, or several sources agree, or the value is computed from exact figures.</summary>
+    High,
+}
