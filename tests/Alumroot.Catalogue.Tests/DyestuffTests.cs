@@ -18,7 +18,7 @@ public class DyestuffTests
         Assert.All(Data.Dyestuffs, d =>
         {
             Assert.InRange(d.ExtractionCelsius ?? 60, 10, 100);
-            Assert.InRange(d.TemperatureLimitCelsius ?? 60, d.ExtractionCelsius ?? 10, 100);
+            Assert.InRange(d.TemperatureLimitCelsius ?? 100, d.ExtractionCelsius ?? 10, 100);
         });
 
     [Fact]

@@ -8,10 +8,10 @@ public class ProcessFactTests
     public void Figures_are_in_order_and_have_a_unit() =>
         Assert.All(Data.ProcessFacts, f =>
         {
-            Assert.True((f.Low ?? f.Value ?? 0) <= (f.Value ?? f.High ?? 0), f.Key);
-            Assert.True((f.Value ?? f.Low ?? 0) <= (f.High ?? f.Value ?? f.Low ?? 0), f.Key);
-            Assert.Equal(f.Value is not null || f.Low is not null, f.Unit.Length > 0);
-            if (f.Unit.StartsWith("percent", StringComparison.Ordinal)) Assert.InRange(f.Value ?? f.High!.Value, 0, 100);
+            double[] figures = [.. new[] { f.Low, f.Value, f.High }.OfType<double>()];
+            Assert.Equal(figures.Order(), figures);
+            Assert.Equal(figures.Length > 0, f.Unit.Length > 0);
+            if (f.Unit.StartsWith("percent", StringComparison.Ordinal)) Assert.All(figures, x => Assert.InRange(x, 0, 100));
         });
 
     [Fact]

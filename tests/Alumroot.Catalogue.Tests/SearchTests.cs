@@ -51,7 +51,7 @@ public class SearchTests
     [InlineData("garance", "madder")]
     [InlineData("carminic acid", "cochineal")]
     [InlineData("reseda", "weld")]
-    [InlineData("caffè", "coffee")]
+    [InlineData("Épsom sält", "epsom-salt")]
     [InlineData("white bloom", "white-bloom")]
     [InlineData("nothing froths", "no-froth-caustic")]
     [InlineData("boils over", "foams-over")]

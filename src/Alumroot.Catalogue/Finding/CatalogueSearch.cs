@@ -18,7 +18,7 @@ public sealed class CatalogueSearch
         _vocabulary = [.. _entries.SelectMany(e => e.Vocabulary).Where(w => w.Length > 2).Distinct().Order(StringComparer.Ordinal)];
     }
 
-    /// <summary>Finds what fits the words, best first.</summary>
+    /// <summary>Finds what fits the words, best first; what fits equally well stands in the order of the tables.</summary>
     /// <param name="query">Words as typed; only the first 120 letters and ten words are read.</param>
     /// <param name="most">The greatest number of hits; zero or more.</param>
     public Found Find(string query, int most = 40)
@@ -34,8 +34,6 @@ public sealed class CatalogueSearch
                 .Select(e => new Hit(e.Kind, e.Key, e.Title, e.Score(phrase, words)))
                 .Where(h => h.Score >= LeastScore)
                 .OrderByDescending(h => h.Score)
-                .ThenBy(h => h.Kind)
-                .ThenBy(h => h.Title, StringComparer.Ordinal)
                 .Take(most),
         ];
         return new Found(query, hits, hits.Length > 0 ? [] : Suggest(words));
