@@ -1,3 +1,4 @@
+using System.Globalization;
 using Alumroot.Quantities.Units;
 
 namespace Alumroot.Quantities.Reading;
@@ -22,7 +23,7 @@ internal sealed class Interpreter<T>(QuantityKind kind, Func<double, T> make, Fu
         foreach ((IReadOnlyList<double> numbers, string unit) in cut.Parts)
         {
             (IReadOnlyList<UnitChoice> units, UnitRefusal? refusal) = UnitChooser.Choose(kind, unit, rule.Kitchen, rule.Powder);
-            if (refusal is not null) return Refused(refusal, numbers, unit, typed);
+            if (refusal is not null) return Refused(refusal, cut.Parts.Count == 1 ? numbers : [], unit, typed);
             choices.Add(units);
         }
 
@@ -30,7 +31,8 @@ internal sealed class Interpreter<T>(QuantityKind kind, Func<double, T> make, Fu
             ? [.. Single(cut.Parts[0].Numbers, choices[0])]
             : [.. Sums([.. cut.Parts.Select(p => p.Numbers)], choices)];
         if (meanings.Count == 0) return new Parsed<T>.NotUnderstood(UnreadReason.PartsDoNotAdd, typed);
-        if (cut.IsNegative) meanings = meanings.ConvertAll(m => m with { InBase = m.Unit.InBase(-m.Number), Number = -m.Number });
+        meanings = meanings.ConvertAll(m => m with { InBase = Tidy(m.InBase) });
+        if (cut.IsNegative) meanings = meanings.ConvertAll(m => m with { InBase = Tidy(m.Unit.InBase(-m.Number)), Number = -m.Number });
         return Decide(meanings, typed);
     }
 
@@ -57,14 +59,18 @@ internal sealed class Interpreter<T>(QuantityKind kind, Func<double, T> make, Fu
             UnitChoice?[] row = [.. units.Select(u => u.FirstOrDefault(c => c.Unit.System is null || c.Unit.System == kitchen))];
             if (row.Contains(null) || row.Zip(row.Skip(1)).Any(pair => pair.Second!.Unit.ToBase >= pair.First!.Unit.ToBase)) continue;
             double inBase = row.Select((c, i) => c!.Unit.InBase(numbers[i][0])).Sum();
-            Doubt[] doubts = [.. row.Select(c => c!.Doubt).OfType<Doubt>().Distinct()];
+            bool kitchenSaid = row.Any(c => c!.Unit.System is not null && c.Doubt is null);
+            Doubt[] doubts = [.. row.Select(c => c!.Doubt).OfType<Doubt>().Distinct().Where(d => !(kitchenSaid && d == Doubt.Kitchen))];
             Unit first = row[0]!.Unit;
             bool spans = row.Any(c => c!.LowFactor is not null);
-            yield return new Meaning(inBase, first.FromBase(inBase), first, 0, doubts,
+            yield return new Meaning(inBase, Tidy(first.FromBase(inBase)), first, 0, doubts,
                 spans ? row.Select((c, i) => (c!.LowFactor ?? c.Unit.ToBase) * numbers[i][0]).Sum() : null,
                 spans ? row.Select((c, i) => (c!.HighFactor ?? c.Unit.ToBase) * numbers[i][0]).Sum() : null);
         }
     }
+
+    /// <summary>Fourteen digits, so that 140 °F is 60 °C and not 60.00000000000001.</summary>
+    private static double Tidy(double x) => double.Parse(x.ToString("G14", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private Parsed<T> Decide(List<Meaning> meanings, string typed)
     {
@@ -81,7 +87,7 @@ internal sealed class Interpreter<T>(QuantityKind kind, Func<double, T> make, Fu
     private Parsed<T> OutOfRange(List<Meaning> meanings, string typed)
     {
         Meaning first = meanings[0];
-        bool signMatters = kind != QuantityKind.Temperature && number(rule.Least) >= 0;
+        bool signMatters = kind is not (QuantityKind.Temperature or QuantityKind.Acidity) && number(rule.Least) >= 0;
         if (signMatters && first.InBase < 0) return new Parsed<T>.NotUnderstood(UnreadReason.Negative, typed);
         if (kind != QuantityKind.Temperature && first.InBase == 0) return new Parsed<T>.NotUnderstood(UnreadReason.Zero, typed);
         if (meanings.TrueForAll(m => m.InBase < number(rule.Least)))
@@ -104,6 +110,9 @@ internal sealed class Interpreter<T>(QuantityKind kind, Func<double, T> make, Fu
 
     private Parsed<T>.NotUnderstood Refused(UnitRefusal refusal, IReadOnlyList<double> numbers, string unit, string typed)
     {
+        // "5o g": a letter o typed for a nought.
+        if (refusal.Reason == UnreadReason.UnknownUnit && unit.StartsWith("o ", StringComparison.OrdinalIgnoreCase))
+            (numbers, refusal) = ([.. numbers.Select(n => n * 10)], refusal with { Nearest = Symbols(unit[2..]) });
         string[] units = refusal.Reason switch
         {
             UnreadReason.MissingUnit => kind == QuantityKind.Mass ? ["g", "oz"] : ["mL", "L"],
@@ -119,11 +128,14 @@ internal sealed class Interpreter<T>(QuantityKind kind, Func<double, T> make, Fu
         };
     }
 
+    private string[] Symbols(string unit) => [.. UnitChooser.Choose(kind, unit, rule.Kitchen, null).Choices.Select(c => c.Unit.Symbol).Where(s => s.Length > 0)];
+
     /// <summary>The numbers in each of the units, where the field accepts that; only usual values where there are any.</summary>
     private Reading<T>[] Offers(IReadOnlyList<double> numbers, IReadOnlyList<string> symbols)
     {
         Meaning[] allowed = [.. symbols
             .SelectMany(s => Single(numbers, [new UnitChoice(UnitTable.Get(kind, s), null)]))
+            .Select(m => m with { InBase = Tidy(m.InBase) })
             .Where(IsAllowed)];
         return [.. (allowed.Any(IsSensible) ? allowed.Where(IsSensible) : allowed).Select(ReadingOf)];
     }

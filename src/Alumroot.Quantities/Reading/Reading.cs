@@ -53,13 +53,13 @@ public enum UnreadReason
     /// <summary>There is no number where one was expected.</summary>
     NoNumber,
 
-    /// <summary>The number is not written in any way that is known: 1.2.3, 12,34,567, 3/0.</summary>
+    /// <summary>The number is not written in any way that is known: 1.2.3, 12,34,567, 1 23, 3/0.</summary>
     NumberUnreadable,
 
     /// <summary>Two numbers with "to" or a dash between them: a span, where one value was asked for.</summary>
     SpanTyped,
 
-    /// <summary>Several values that do not add up to one, such as 3 oz 1 lb or 20 C 5 F.</summary>
+    /// <summary>Several values that do not add up to one, such as 3 oz 1 lb: each must be in a smaller unit than the one before.</summary>
     PartsDoNotAdd,
 
     /// <summary>A number without its unit, where the unit matters.</summary>

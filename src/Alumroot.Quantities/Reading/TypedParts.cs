@@ -28,6 +28,7 @@ internal sealed partial record TypedParts(UnreadReason? Failure, string? FailedP
             if (numbers.Count == 0) return Failed(UnreadReason.NumberUnreadable, text);
             int end = mayBeCompound ? EndOfUnit(text, behind) : text.Length;
             string unit = text[behind..end].Trim();
+            if (unit.Length > 0 && char.IsAsciiDigit(unit[0])) return Failed(UnreadReason.NumberUnreadable, text);
             if (Span().IsMatch(text, end)) return Failed(UnreadReason.SpanTyped, text);
             parts.Add((numbers, end < text.Length ? Joint().Replace(unit, "") : unit));
             at = end;

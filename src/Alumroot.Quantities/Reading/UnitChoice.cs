@@ -40,7 +40,7 @@ internal static class UnitChooser
         if (spoons.Count > 0) return (spoons.Select(s => AsPowder(s.Unit, powder!)).ToArray(), null);
         Unit? other = Enum.GetValues<QuantityKind>().SelectMany(k => Meanings(k, typedUnit, kitchen)).FirstOrDefault()?.Unit;
         return ([], other is null
-            ? new UnitRefusal(UnreadReason.UnknownUnit, null, Nearest(kind, typedUnit))
+            ? new UnitRefusal(UnreadReason.UnknownUnit, null, Nearest(kind, typedUnit, kitchen))
             : new UnitRefusal(UnreadReason.WrongKindOfUnit, other.Kind, []));
     }
 
@@ -99,13 +99,17 @@ internal static class UnitChooser
             powder.HighGramsPerMillilitre * PowderDensity.FillingHigh * volume.ToBase);
     }
 
-    private static string[] Nearest(QuantityKind kind, string typedUnit)
+    /// <summary>Symbols to offer: the unit that other words follow ("g dry"), else units that are spelt nearly so.</summary>
+    private static string[] Nearest(QuantityKind kind, string typedUnit, KitchenMeasures kitchen)
     {
         string key = UnitTable.KeyOf(typedUnit);
+        string firstWord = typedUnit.Split(' ', 2)[0];
+        IReadOnlyList<UnitChoice> leading = firstWord.Length < typedUnit.Length ? Meanings(kind, firstWord, kitchen) : [];
+        if (leading.Count > 0) return [.. leading.Select(c => c.Unit.Symbol)];
         if (key.Length > LongestUnit) return [];
         return UnitTable.Spellings(kind)
             .Select(s => (s.Unit.Symbol, Steps: EditSteps(key, s.Key), s.Key.Length))
-            .Where(s => s.Steps <= 2 && s.Steps < Math.Max(2, s.Length))
+            .Where(s => s.Steps < key.Length && s.Steps <= (Math.Max(key.Length, s.Length) <= 3 ? 1 : 2))
             .GroupBy(s => s.Symbol)
             .Select(g => (Symbol: g.Key, Steps: g.Min(s => s.Steps)))
             .OrderBy(s => s.Steps).ThenBy(s => s.Symbol, StringComparer.Ordinal)

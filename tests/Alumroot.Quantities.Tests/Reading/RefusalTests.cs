@@ -14,6 +14,8 @@ public class RefusalTests
     [InlineData("lots", UnreadReason.NoNumber)]
     [InlineData("g", UnreadReason.NoNumber)]
     [InlineData("1.2.3 g", UnreadReason.NumberUnreadable)]
+    [InlineData("1 23 g", UnreadReason.NumberUnreadable)]
+    [InlineData("5 0 g", UnreadReason.NumberUnreadable)]
     [InlineData("20-30 g", UnreadReason.SpanTyped)]
     [InlineData("20 g to 30 g", UnreadReason.SpanTyped)]
     [InlineData("20 g - 30 g", UnreadReason.SpanTyped)]
@@ -71,6 +73,22 @@ public class RefusalTests
         Parsed<Mass>.NotUnderstood said = Mass(typed);
         Assert.Equal((UnreadReason.UnknownUnit, part, nearest), (said.Reason, said.Part, said.NearestUnits[0]));
     }
+
+    [Theory]
+    [InlineData("100 g dry", "100 g")]
+    [InlineData("100 g of madder root, chopped small", "100 g")]
+    [InlineData("5o g", "50 g")]
+    public void A_unit_with_more_words_is_offered_alone(string typed, string offer) =>
+        Assert.Equal(offer, Mass(typed).Offers[0].Rewritten);
+
+    [Theory]
+    [InlineData("5 #")]
+    [InlineData("1 lb 3")]
+    public void Nothing_is_offered_where_nothing_is_near(string typed) => Assert.Empty(Mass(typed).Offers);
+
+    [Fact]
+    public void A_pH_below_the_scale_is_too_small() =>
+        Assert.Equal(UnreadReason.TooSmall, Assert.IsType<Parsed<Ph>.NotUnderstood>(QuantityReader.ReadPh("-1", FieldRules.Ph)).Reason);
 
     [Fact]
     public void A_unit_like_no_other_gets_no_suggestion() => Assert.Empty(Mass("50 furlongs").NearestUnits);

@@ -45,6 +45,7 @@ public class UnitReadingTests
     [InlineData("2 UK pt", 1136.5225)]
     [InlineData("2 metric cups", 500)]
     [InlineData("1 US gal 1 US cup", 4022.0000205)]
+    [InlineData("1 US pt 2 fl oz", 532.323532125)]
     public void Volumes(string typed, double millilitres)
     {
         var understood = Assert.IsType<Parsed<Volume>.Understood>(QuantityReader.ReadVolume(typed, FieldRules.Water));
@@ -64,6 +65,13 @@ public class UnitReadingTests
     [InlineData("333.15 K", 60)]
     public void Temperatures(string typed, double celsius) =>
         Assert.Equal(celsius, Assert.IsType<Parsed<Temperature>.Understood>(QuantityReader.ReadTemperature(typed, FieldRules.BathTemperature)).Value.Celsius, 9);
+
+    [Theory]
+    [InlineData("140F")]
+    [InlineData("60")]
+    [InlineData("333.15 K")]
+    public void A_round_temperature_stays_round(string typed) =>
+        Assert.Equal(60, QuantityReader.ReadTemperature(typed, FieldRules.BathTemperature).ValueOrNull!.Value.Celsius);
 
     [Theory]
     [InlineData("14dH", 14)]
