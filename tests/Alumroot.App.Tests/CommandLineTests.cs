@@ -16,6 +16,8 @@ public sealed class CommandLineTests
     [InlineData("--port abc", "'abc' cannot be read as the value of '--port'")]
     [InlineData("serve twice", "'twice' was not expected after 'serve'")]
     [InlineData("serve --demo --studio here", "'--studio' and '--demo' name two studios")]
+    [InlineData("lokup madder", "The nearest is 'lookup'")]
+    [InlineData("lookup", "'lookup' needs WORDS after it: a plant")]
     [InlineData("help srve", "There is no verb 'srve'")]
     public async Task A_mistake_is_exit_2_and_the_message_points_at_the_word(string line, string expected)
     {
@@ -29,6 +31,7 @@ public sealed class CommandLineTests
     [InlineData("--help")]
     [InlineData("help")]
     [InlineData("serve --help")]
+    [InlineData("lookup --help")]
     [InlineData("help serve")]
     public async Task Help_is_one_screen_with_three_examples(string line)
     {
@@ -67,15 +70,6 @@ public sealed class CommandLineTests
         Assert.Equal(ExitCode.RecordTrouble, code);
         Assert.Contains("cannot be written", messages, StringComparison.Ordinal);
     }
-
-    // Distances of common practice: Damerau 1964 counts a swap of neighbours as one step (from memory).
-    [Theory]
-    [InlineData("", "abc", 3)]
-    [InlineData("plan", "plan", 0)]
-    [InlineData("srve", "serve", 1)]
-    [InlineData("paln", "plan", 1)]
-    [InlineData("kitten", "sitting", 3)]
-    public void Steps_between_words(string from, string to, int expected) => Assert.Equal(expected, Nearest.Steps(from, to));
 
     private static Task<(int Code, string Data, string Messages)> Run(string line) => Run(line.Split(' '));
 

@@ -14,7 +14,7 @@ public static class Json
         DefaultIgnoreCondition = JsonIgnoreCondition.Never,
         WriteIndented = true,
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.SnakeCaseLower) },
+        Converters = { new EstimateConverter(), new JsonStringEnumConverter(JsonNamingPolicy.SnakeCaseLower) },
     };
 
     /// <summary>The value as text, without a line end.</summary>

@@ -13,5 +13,6 @@ public static class AllVerbs
     public static IReadOnlyList<Verb> Build(Channels channels) =>
     [
         ServeVerb.Build(channels),
+        LookupVerb.Build(channels),
     ];
 }

@@ -1,0 +1,56 @@
+using System.CommandLine;
+using Alumroot.App.Output;
+using Alumroot.App.Verbs.Lookup;
+using Alumroot.Catalogue;
+
+namespace Alumroot.App.Verbs;
+
+/// <summary><c>alumroot lookup WORDS</c>: the handbook on the command line.</summary>
+public static class LookupVerb
+{
+    /// <summary>The verb with its words and options.</summary>
+    /// <param name="channels">Where it writes.</param>
+    public static Verb Build(Channels channels)
+    {
+        ArgumentNullException.ThrowIfNull(channels);
+        var words = new Argument<string[]>("words")
+        {
+            HelpName = "WORDS",
+            Arity = ArgumentArity.OneOrMore,
+            Description = "a plant, a salt, a word from the packet, or what went wrong",
+        };
+        var json = new Option<bool>("--json") { Description = "one JSON document, units in the names" };
+        var verb = new Verb(
+            "lookup",
+            "Looks up dyestuffs, salts, alkalis, hazards and troubles, and says which are not known.",
+            "alumroot lookup madder",
+            "alumroot lookup white bloom",
+            "alumroot lookup alum --json");
+        verb.Add(words);
+        verb.Add(json);
+        verb.SetAction(parsed => Run(string.Join(' ', parsed.GetRequiredValue(words)), parsed.GetValue(json), channels));
+        return verb;
+    }
+
+    private static int Run(string query, bool json, Channels channels)
+    {
+        CatalogueData data = CatalogueData.Embedded;
+        LookupAnswer answer = LookupAnswer.To(query, data);
+        if (json) channels.Data.WriteLine(Json.Text(answer));
+        else Write(query, answer, data, channels);
+        if (answer.Hits.Count > 0 || answer.Dyestuffs.Count > 0 || answer.Reagents.Count > 0) return ExitCode.Done;
+        return channels.End(ExitCode.CannotBeMet, answer.Suggestions.Count > 0
+            ? $"Nothing fits '{query}'. Words that are near: {string.Join(", ", answer.Suggestions)}."
+            : $"Nothing fits '{query}'. Try one word of it, or another name.");
+    }
+
+    private static void Write(string query, LookupAnswer answer, CatalogueData data, Channels channels)
+    {
+        IReadOnlyList<Dyestuff> dyestuffs = data.DyestuffsNamed(query);
+        IReadOnlyList<Reagent> reagents = data.ReagentsNamed(query);
+        foreach (Dyestuff dyestuff in dyestuffs) channels.Data.WriteLine(LookupText.Of(dyestuff));
+        foreach (Reagent reagent in reagents) channels.Data.WriteLine(LookupText.Of(reagent));
+        if (reagents.Count > 1) channels.Messages.WriteLine($"'{query}' names {reagents.Count} things. The test in each tells which one is in your packet.");
+        if (dyestuffs.Count + reagents.Count == 0) channels.Data.Write(LookupText.Of(answer.Hits));
+    }
+}
