@@ -26,6 +26,9 @@ public sealed class Component
     /// <summary>The element or ligand whose amount this component carries.</summary>
     public string Element { get; }
 
+    /// <summary>Molar mass in g/mol; null when the table does not say.</summary>
+    public double? GramsPerMole { get; init; }
+
     /// <summary>Elements in one ion.</summary>
     public IReadOnlyDictionary<string, double> Elements { get; }
 

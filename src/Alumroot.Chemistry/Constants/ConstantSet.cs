@@ -67,7 +67,8 @@ public sealed class ConstantSet
         {
             string name = row["species"];
             if (row["formation_from_masters"] != "master" || name == Component.Water) continue;
-            try { components.Add(new Component(name)); }
+            double? mass = species.Has("molar_mass_g_per_mol") ? row.OptionalNumber("molar_mass_g_per_mol") : null;
+            try { components.Add(new Component(name) { GramsPerMole = mass }); }
             catch (FormatException e) { throw row.Wrong("species", e.Message); }
         }
         var byName = components.ToDictionary(c => c.Name, StringComparer.Ordinal);

@@ -34,14 +34,24 @@ internal sealed class PathTracer
 
     /// <summary>Follows the addition over rising amounts.</summary>
     /// <returns>False when a step could not be solved; the path then ends before it.</returns>
-    internal bool Trace(ReadOnlySpan<double> xs, PlanPath path, EquilibriumState? from)
+    /// <param name="xs">Amounts, rising.</param>
+    /// <param name="path">Receives the points.</param>
+    /// <param name="from">A solved first state of a like bath to start from; null starts from nothing.</param>
+    /// <param name="first">The state of the first amount.</param>
+    internal bool Trace(ReadOnlySpan<double> xs, PlanPath path, EquilibriumState? from, out EquilibriumState? first)
     {
+        first = null;
         if (from is { IsSolved: true }) State.CopyFrom(from);
         _gone = 0;
         double last = 0;
         foreach (double x in xs)
         {
             if (!Advance(last, x, path, depth: path.Count == 0 ? 0 : 6)) return false;
+            if (first is null)
+            {
+                first = new EquilibriumState(_system);
+                first.CopyFrom(State);
+            }
             last = x;
         }
         return true;

@@ -11,7 +11,7 @@ public static class SubstanceShelf
     private const double BicarbonateGramsPerMole = 84.0066;
     private const double SodaGramsPerMole = 105.988;
 
-    /// <summary>Part of its mass that pure baking soda loses when baked out: 1 - 105.988 / (2 x 84.0066), from the formula masses [iupac2021].</summary>
+    /// <summary>Part of its mass that pure baking soda loses when baked out: 1 - 105.988 / (2 x 84.0066), from the formula masses [prohaska_2022].</summary>
     public const double CompleteBakingLoss = 1 - SodaGramsPerMole / (2 * BicarbonateGramsPerMole);
 
     private static readonly Lazy<Dictionary<string, Substance>> Loaded = new(() => Read().ToDictionary(s => s.Key, StringComparer.Ordinal));

@@ -1,0 +1,195 @@
+using Alumroot.Chemistry.Equilibrium;
+using Alumroot.Quantities;
+
+namespace Alumroot.Chemistry.Planning;
+
+/// <summary>Puts a plan together once the amount of alkali is known.</summary>
+internal sealed class PlanAssembler(
+    LakePlanInput input, BathModel bath, PathBundle saltFirst, Estimate alkali, SpanCause cause, double stoichiometric, double saltWater, double alkaliWaterPerUnit)
+{
+    private const int CurvePoints = 41;
+    private const double RoomForFroth = 4.4;     // times the liquid: 125 mL foamed to 550 mL in a photographed madder run [makingknowing2022]
+    private const double RoomWithoutFroth = 1.3; // common practice, no source
+    private readonly bool _alkaliLast = input.Order == OrderOfAddition.SaltFirst;
+    private readonly double _planned = alkali.Value;
+    private readonly double _litres = bath.LitresAt(alkali.Value);
+
+    internal LakePlan Assemble()
+    {
+        // The x axis is grams of alkali, or the share of the salt when the alkali goes in first.
+        double end = _alkaliLast ? _planned : 1;
+        double last = _alkaliLast ? Math.Max(1.25 * _planned, Math.Min(1.15 * stoichiometric, saltFirst.Paths.Min(p => p.LastX))) : 1;
+        PathBundle bundle = _alkaliLast ? saltFirst : AlkaliFirst();
+        PlanPath hydroxide = Middle(SolidIdea.Hydroxide, last, null), basic = bath.IdeaMatters ? Middle(SolidIdea.BasicSalt, last, null) : hydroxide;
+        Estimate endPh = bundle.At(p => p.Ph, end);
+        Estimate dissolved = bundle.At(p => p.DissolvedFraction, end);
+        double metalMilligramsPerLitre = bath.MetalMoles * bath.GramsPerMoleOfMetal * 1000 / _litres;
+        IReadOnlyList<PlanPoint> curve = Curve(bundle, hydroxide, basic, last, metalMilligramsPerLitre);
+        double allGas = LakePlanner.GasLitres(_planned * input.Alkali.CarbonDioxideMolPerUnit + 2 * input.Hardness.MillimolesPerLitre / 1000 * input.Water.Litres, input.Temperature.Celsius);
+        var washes = new WashPlanner(input, bath);
+        IReadOnlyList<WashStep> steps = washes.Plan(DissolvedAtEnd(hydroxide, end), _litres);
+        var plan = new LakePlan
+        {
+            Input = input,
+            Salts = Salts(),
+            Alkali = alkali,
+            AlkaliWaterMillilitres = _planned * alkaliWaterPerUnit,
+            AlkaliSpanCause = cause,
+            StoichiometricAlkali = stoichiometric,
+            BasePerMetal = bath.MetalMoles > 0 ? _planned * input.Alkali.BaseMolPerUnit / bath.MetalMoles : 0,
+            Curve = curve,
+            SamplePaths = SamplePaths(bundle, last),
+            StartPh = bundle.At(p => p.Ph, 0),
+            EndPh = endPh,
+            EndPhGasHeld = GasEnd(0, end),
+            EndPhGasGone = GasEnd(-3.4, end),
+            EndIonicStrengthMolal = hydroxide.At(hydroxide.IonicStrength, end),
+            GasLitres = bundle.At(p => p.GasMol, end).Times(LakePlanner.GasLitres(1, input.Temperature.Celsius)),
+            AllGasLitres = allGas,
+            LiquidLitres = _litres,
+            LeastVesselLitres = _litres * (input.Alkali.CarbonDioxideMolPerUnit > 0 ? RoomForFroth : RoomWithoutFroth),
+            AlkaliPerTenthPh = PerTenthPh(endPh),
+            Telling = bath.IdeaMatters && _alkaliLast ? Telling(bundle) : null,
+            Solids = Solids(hydroxide, basic, end),
+            DissolvedMetalShare = dissolved,
+            DissolvedMetalMilligramsPerLitre = dissolved.Times(metalMilligramsPerLitre),
+            YieldGrams = YieldModel.Grams(bundle, end, input.DryDyestuff?.Grams ?? 0, input.Seed),
+            MetalMillimolesPerGramColourant = PerColourant(),
+            Washes = steps,
+            Portions = PortionPlanner.Plan(bundle, end, _alkaliLast ? _planned : input.Salts.Sum(s => s.Amount.Grams), input, allGas, _litres),
+            Rules = Rules(),
+            Findings = [],
+        };
+        return plan with { Findings = PlanFindings.For(plan, bath, washes.WaterMicrosiemensPerCm25, input.StatedPh is { } stated ? bundle.At(p => p.Ph, end) : null) };
+    }
+
+    private PathBundle AlkaliFirst()
+    {
+        double[] all = bath.AllSalts();
+        double[] xs = [1e-7, 0.02, 0.05, .. Enumerable.Range(1, 38).Select(i => 0.05 + i * 0.025)];
+        // The free acid of the salt comes in with it and is left out here: it is gone at once in the alkali.
+        return PathBundle.Solve(input, bath, [.. xs, 1.15], d => (bath.LiquorWithAlkali(d, _planned), all));
+    }
+
+    private (double[] Start, double[] PerUnit) Setup(PlanDraw d) =>
+        _alkaliLast ? (bath.LiquorWithSalts(d), bath.AlkaliPerUnit()) : (bath.LiquorWithAlkali(d, _planned), bath.AllSalts());
+
+    private PlanPath Middle(SolidIdea idea, double last, double? log10Gas, double shift = 0)
+    {
+        PlanDraw d = PlanDraw.Middle(idea, input) with { PlainShift = shift * PlanDraw.PlainSd, BasicShift = shift * PlanDraw.BasicSd };
+        (double[] start, double[] perUnit) = Setup(d);
+        var tracer = new PathTracer(bath.SystemFor(d, log10Gas), start, perUnit, bath.MetalIndexes);
+        var path = new PlanPath(tracer.State.System.Phases.Count);
+        double[] xs = _alkaliLast ? LakePlanner.Grid(stoichiometric, last / stoichiometric) : [1e-7, .. Enumerable.Range(1, 40).Select(i => i * 0.025)];
+        tracer.Trace(xs, path, null, out _);
+        return path.Count > 1 ? path : saltFirst.Paths[0];
+    }
+
+    /// <summary>pH at the end for a gas pressure, over both ideas and both sides of the solid's solubility.</summary>
+    private Estimate GasEnd(double log10Gas, double end)
+    {
+        var values = new List<double>();
+        foreach (SolidIdea idea in bath.IdeaMatters ? Enum.GetValues<SolidIdea>() : [SolidIdea.Hydroxide])
+            foreach (double shift in (ReadOnlySpan<double>)[-1.28, 0, 1.28])
+            {
+                PlanPath p = Middle(idea, end, log10Gas, shift);
+                values.Add(p.At(p.Ph, end));
+            }
+        values.Sort();
+        return new Estimate(0.5 * (values[(values.Count - 1) / 2] + values[values.Count / 2]), values[0], values[^1]);
+    }
+
+    private PlanPoint[] Curve(PathBundle bundle, PlanPath hydroxide, PlanPath basic, double last, double metalMilligramsPerLitre)
+    {
+        double litresPerMole = LakePlanner.GasLitres(1, input.Temperature.Celsius);
+        var points = new PlanPoint[CurvePoints];
+        for (int i = 0; i < CurvePoints; i++)
+        {
+            double x = last * i / (CurvePoints - 1);
+            double[] ph = bundle.Read((p, f) => p.At(p.Ph, x * f));
+            Estimate e = PathBundle.Summarise(ph);
+            points[i] = new PlanPoint(_alkaliLast ? x : _planned, _alkaliLast ? 1 : x, e,
+                Numerics.Distributions.SortedQuantile(ph, 0.25), Numerics.Distributions.SortedQuantile(ph, 0.75),
+                hydroxide.At(hydroxide.Ph, x), bath.IdeaMatters ? basic.At(basic.Ph, x) : null,
+                Few(bundle, p => p.GasMol, x).Times(litresPerMole), Few(bundle, p => p.SolidGrams, x), Few(bundle, p => p.DissolvedFraction, x).Times(metalMilligramsPerLitre));
+        }
+        return points;
+    }
+
+    /// <summary>Like <see cref="PathBundle.At"/> with the solved draws only: enough for amounts that strengths hardly move.</summary>
+    private static Estimate Few(PathBundle bundle, Func<PlanPath, double[]> curve, double x) => PathBundle.Summarise(bundle.Paths.Select(p => p.At(curve(p), x)).ToArray());
+
+    private static IReadOnlyList<double>[] SamplePaths(PathBundle bundle, double last)
+    {
+        int step = Math.Max(1, bundle.Paths.Count / 5);
+        return bundle.Paths.Where((_, i) => i % step == 0).Take(5)
+            .Select(p => (IReadOnlyList<double>)Enumerable.Range(0, CurvePoints).Select(i => p.At(p.Ph, last * i / (CurvePoints - 1))).ToArray()).ToArray();
+    }
+
+    private Estimate PerTenthPh(Estimate endPh)
+    {
+        double at = input.Aim is PlanAim.ToPh aim ? aim.Ph.Value : endPh.Value;
+        double[] slopes = saltFirst.Read((p, f) => (p.FirstAtPh(at + 0.1) - p.FirstAtPh(at - 0.1)) / 2 / f).Where(x => double.IsFinite(x) && x > 0).ToArray();
+        return slopes.Length == 0 ? Estimate.Exact(double.NaN) : PathBundle.Summarise(slopes);
+    }
+
+    private TellingReading Telling(PathBundle bundle)
+    {
+        double half = _planned / 2;
+        Estimate Of(SolidIdea idea) => PathBundle.Summarise(bundle.Paths.Where((_, i) => bundle.Draws[i].Idea == idea).Select(p => p.At(p.Ph, half)).ToArray());
+        return new TellingReading(half, Of(SolidIdea.Hydroxide), Of(SolidIdea.BasicSalt));
+    }
+
+    private List<SolidAmount> Solids(PlanPath hydroxide, PlanPath basic, double end)
+    {
+        var list = new List<SolidAmount>();
+        AqueousSystem systemOf(SolidIdea idea) => bath.SystemFor(PlanDraw.Middle(idea, input));
+        AqueousSystem a = systemOf(SolidIdea.Hydroxide), b = systemOf(SolidIdea.BasicSalt);
+        foreach (Constants.Phase phase in b.Phases.Where(p => !p.IsGas))
+        {
+            double first = a.IndexOfPhase(phase.Name) is var i and >= 0 ? hydroxide.PhaseMolAt(i, end) * phase.GramsPerMole!.Value : 0;
+            double second = bath.IdeaMatters ? basic.PhaseMolAt(b.IndexOfPhase(phase.Name), end) * phase.GramsPerMole!.Value : first;
+            if (Math.Max(first, second) < 1e-4) continue;
+            list.Add(new SolidAmount(phase.Name, phase.PlainName, new Estimate((first + second) / 2, Math.Min(first, second), Math.Max(first, second))));
+        }
+        return list;
+    }
+
+    private double[] DissolvedAtEnd(PlanPath hydroxide, double end)
+    {
+        PlanDraw d = PlanDraw.Middle(SolidIdea.Hydroxide, input);
+        (double[] start, double[] perUnit) = Setup(d);
+        AqueousSystem s = bath.SystemFor(d);
+        int n = s.Nc + 1;
+        var t = new double[n];
+        for (int j = 0; j < n; j++) t[j] = start[j] + end * perUnit[j];
+        for (int p = 0; p < s.Np; p++)
+        {
+            double moles = s.Phases[p].IsGas ? hydroxide.At(hydroxide.GasMol, end) : hydroxide.PhaseMolAt(p, end);
+            for (int j = 0; j < n; j++) t[j] -= moles * s.PhaseNu[p * n + j];
+        }
+        return t;
+    }
+
+    private Estimate? PerColourant()
+    {
+        if (input.ColourantFraction is not { Value: > 0 } c || input.DryDyestuff is not { Grams: > 0 } dry) return null;
+        double millimoles = bath.MetalMoles * 1000;
+        return new Estimate(millimoles / (dry.Grams * c.Value), millimoles / (dry.Grams * c.High), millimoles / (dry.Grams * Math.Max(c.Low, 1e-6)));
+    }
+
+    private IReadOnlyList<SaltAmount> Salts()
+    {
+        double total = input.Salts.Sum(s => s.Amount.Grams);
+        return input.Salts.Select(s => new SaltAmount(s.Substance, s.Amount.Grams, saltWater * s.Amount.Grams / total)).ToArray();
+    }
+
+    private List<RuleOfThumb> Rules()
+    {
+        var rules = new List<RuleOfThumb>();
+        if (LakePlanner.RuleAmount(input) is { } half) rules.Add(new RuleOfThumb("half-the-salt", half, saltFirst.At(p => p.Ph, half)));
+        double hydroxide = bath.BaseForMetal / input.Alkali.BaseMolPerUnit;
+        if (hydroxide > 0) rules.Add(new RuleOfThumb("just-hydroxide", hydroxide, saltFirst.At(p => p.Ph, hydroxide)));
+        return rules;
+    }
+}

@@ -1,0 +1,64 @@
+using Alumroot.Numerics;
+using Alumroot.Quantities;
+
+namespace Alumroot.Chemistry.Planning;
+
+/// <summary>One possible truth about what the maker cannot know beforehand.</summary>
+/// <param name="Idea">What the solid is.</param>
+/// <param name="PlainShift">Shift of log10 K of the hydroxides.</param>
+/// <param name="BasicShift">Shift of log10 K of the basic salts.</param>
+/// <param name="Log10GasAtm">log10 of the carbon dioxide pressure that stirring and contact with air leave in the bath, atm.</param>
+/// <param name="CelsiusOff">Error of the temperature.</param>
+/// <param name="AcidPkShift">Shift of the pK of the plant's acid.</param>
+/// <param name="AcidMilliequivalentsPerGram">Plant acid.</param>
+/// <param name="FreeAcidShare">Free acid of the salt over the base its metal takes.</param>
+/// <param name="HardnessFactor">True hardness over the stated one.</param>
+/// <param name="WaterFactor">True water over the stated one.</param>
+internal readonly record struct PlanDraw(
+    SolidIdea Idea, double PlainShift, double BasicShift, double Log10GasAtm, double CelsiusOff, double AcidPkShift,
+    double AcidMilliequivalentsPerGram, double FreeAcidShare, double HardnessFactor, double WaterFactor)
+{
+    // Spans of what is not known, 90 %: the fresh solids +- 0.5 and +- 0.7 (docs/models/plan.md); temperature +- 3 C; measured water +- 3 %.
+    internal const double PlainSd = 0.5 / Distributions.NormalHalfWidth90;
+    internal const double BasicSd = 0.7 / Distributions.NormalHalfWidth90;
+    private const double PkSd = 0.6 / Distributions.NormalHalfWidth90;
+    private const double CelsiusSd = 3 / Distributions.NormalHalfWidth90;
+    private const double WaterSd = 0.03 / Distributions.NormalHalfWidth90;
+
+    // Stirring and contact with air keep a fizzing bath between one atmosphere of gas and a few hundredths of it (our judgement).
+    internal const double LeastLog10GasAtm = -2.5;
+
+    // The measured start of an alum bath lies 0.3 to 0.8 below the computed one; free acid up to 1.5 % of the base accounts for it (docs/models/plan.md).
+    private const double MostFreeAcidShare = 0.015;
+
+    internal const int Axes = 9;
+
+    /// <summary>The middle truth of an idea.</summary>
+    internal static PlanDraw Middle(SolidIdea idea, LakePlanInput input) =>
+        new(idea, 0, 0, LeastLog10GasAtm / 2, 0, 0, input.PlantAcidMilliequivalentsPerGram.Value, MostFreeAcidShare / 2, 1, 1);
+
+    /// <summary>The truth at a point of the unit cube.</summary>
+    internal static PlanDraw At(SolidIdea idea, LakePlanInput input, ReadOnlySpan<double> u)
+    {
+        double hardnessHalfSpan = input.HardnessIsAssumed ? 0.5 : 0.1;
+        return new PlanDraw(idea,
+            PlainSd * Distributions.NormalQuantile(u[0]),
+            BasicSd * Distributions.NormalQuantile(u[1]),
+            LeastLog10GasAtm * u[2],
+            CelsiusSd * Distributions.NormalQuantile(u[3]),
+            PkSd * Distributions.NormalQuantile(u[4]),
+            Skewed(input.PlantAcidMilliequivalentsPerGram, u[5]),
+            MostFreeAcidShare * u[6],
+            Math.Max(0, 1 + hardnessHalfSpan / Distributions.NormalHalfWidth90 * Distributions.NormalQuantile(u[7])),
+            1 + WaterSd * Distributions.NormalQuantile(u[8]));
+    }
+
+    /// <summary>A value from a median and its 5 and 95 % points, log-normal on each side (normal where a point is not above zero).</summary>
+    internal static double Skewed(Estimate e, double u)
+    {
+        double z = Distributions.NormalQuantile(u) / Distributions.NormalHalfWidth90;
+        double end = z < 0 ? e.Low : e.High;
+        if (e.Value <= 0) return Math.Max(0, Math.Abs(z) * end);
+        return end > 0 ? e.Value * Math.Pow(end / e.Value, Math.Abs(z)) : Math.Max(0, e.Value * (1 - Math.Abs(z)));
+    }
+}
