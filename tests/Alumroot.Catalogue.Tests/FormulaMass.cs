@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Alumroot.Catalogue.Tests;
 
-/// <summary>Mass of a formula such as 2K2CO3.3H2O from the conventional atomic weights of IUPAC 2021 (Prohaska and others 2022).</summary>
+/// <summary>Mass of a formula such as 2K2CO3·3H2O from the conventional atomic weights of IUPAC 2021 (Prohaska and others 2022).</summary>
 internal static class FormulaMass
 {
     private static readonly Dictionary<string, double> Weights = new(StringComparer.Ordinal)
@@ -12,7 +12,7 @@ internal static class FormulaMass
         ["Zn"] = 65.38, ["Sn"] = 118.71,
     };
 
-    internal static double Of(string formula) => formula.Split('.').Sum(part =>
+    internal static double Of(string formula) => formula.Split('·').Sum(part =>
     {
         int i = 0;
         int times = Count(part, ref i);

@@ -31,22 +31,22 @@ public class ProcessFactTests
     public void Shares_of_soda_follow_from_the_formulas()
     {
         ProcessFact fact = Data.FindProcessFact("soda-crystal-share")!;
-        Assert.Equal(100 * FormulaMass.Of("Na2CO3") / FormulaMass.Of("Na2CO3.10H2O"), fact.Value!.Value, 0.01);
-        Assert.Equal(100 * FormulaMass.Of("Na2CO3") / FormulaMass.Of("Na2CO3.H2O"), fact.High!.Value, 0.05);
+        Assert.Equal(100 * FormulaMass.Of("Na2CO3") / FormulaMass.Of("Na2CO3·10H2O"), fact.Value!.Value, 0.01);
+        Assert.Equal(100 * FormulaMass.Of("Na2CO3") / FormulaMass.Of("Na2CO3·H2O"), fact.High!.Value, 0.05);
     }
 
     [Fact]
     public void Gas_of_a_hundred_grams_of_alum_is_the_ideal_gas_volume()
     {
         // Ideal gas at 20 °C and 1 atm: 24.06 L/mol; 1.5 mol per mol of potash alum.
-        double litres = 1.5 * 100 / FormulaMass.Of("KAl(SO4)2.12H2O") * 24.06;
+        double litres = 1.5 * 100 / FormulaMass.Of("KAl(SO4)2·12H2O") * 24.06;
         Assert.Equal(litres, Data.FindProcessFact("gas-volume")!.Value!.Value, 0.05);
     }
 
     [Fact]
     public void Exact_ratio_of_soda_to_alum_is_the_stoichiometric_one()
     {
-        double exact = 100 * 1.5 * FormulaMass.Of("Na2CO3") / FormulaMass.Of("KAl(SO4)2.12H2O");
+        double exact = 100 * 1.5 * FormulaMass.Of("Na2CO3") / FormulaMass.Of("KAl(SO4)2·12H2O");
         Assert.Equal(exact, Data.FindProcessFact("ratio-alum-soda")!.Value!.Value, 0.05);
     }
 

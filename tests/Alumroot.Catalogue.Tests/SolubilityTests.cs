@@ -39,7 +39,7 @@ public class SolubilityTests
         Assert.Null(bicarbonate.SolubilityGramsPer100GramsWater(-1));
         Assert.Null(bicarbonate.SolubilityGramsPer100GramsWater(61));
         Assert.Null(bicarbonate.SolubilityGramsPer100GramsWater(double.NaN));
-        Assert.Null(Data.FindReagent("magnesia-light")!.SolubilityGramsPer100GramsWater(20));
+        Assert.Null(Data.FindReagent("magnesium-carbonate")!.SolubilityGramsPer100GramsWater(20));
         Assert.Equal(double.PositiveInfinity, Data.FindReagent("vinegar")!.SolubilityGramsPer100GramsWater(20));
     }
 

@@ -1,9 +1,9 @@
 namespace Alumroot.Catalogue.Finding;
 
 /// <summary>Says which words of each row can be searched.</summary>
-internal static class CatalogueIndex
+internal sealed class CatalogueIndex(Lexicon lexicon)
 {
-    internal static IReadOnlyList<IndexEntry> Of(CatalogueData data) =>
+    internal IReadOnlyList<IndexEntry> Of(CatalogueData data) =>
     [
         .. data.Dyestuffs.Select(Entry),
         .. data.Reagents.Select(Entry),
@@ -16,56 +16,56 @@ internal static class CatalogueIndex
         .. data.Cautions.Select(Entry),
     ];
 
-    private static IndexEntry Entry(Dyestuff d) => new(
-        FoundKind.Dyestuff, d.Key, d.Name,
+    private IndexEntry Entry(Dyestuff d) => new(
+        lexicon, FoundKind.Dyestuff, d.Key, d.Name,
         names: [d.Name, .. d.Aliases],
         facets: [d.Species, d.Part, d.Colourants, d.ChemicalClass, d.ColourIndexName, .. d.ColourIndexNumbers],
         texts: [d.ChelatingGroup, d.LakingReason, .. d.Laking.Select(v => v.Hue), d.Extraction, d.HazardNote]);
 
-    private static IndexEntry Entry(Reagent r) => new(
-        FoundKind.Reagent, r.Key, r.Name,
+    private IndexEntry Entry(Reagent r) => new(
+        lexicon, FoundKind.Reagent, r.Key, r.Name,
         names: [r.Name, .. r.Aliases],
         facets: [r.Formula, r.ChemistryKey],
         texts: [r.WhichOne, r.Note, r.RefusalReason]);
 
-    private static IndexEntry Entry(Trouble t) => new(
-        FoundKind.Trouble, t.Key, t.Symptom,
+    private IndexEntry Entry(Trouble t) => new(
+        lexicon, FoundKind.Trouble, t.Key, t.Symptom,
         names: [t.Symptom, .. t.Words],
         facets: [t.Cause],
         texts: [t.HowToTell, t.WhatToDo]);
 
-    private static IndexEntry Entry(ProcessFact f) => new(
-        FoundKind.ProcessFact, f.Key, f.Rule,
+    private IndexEntry Entry(ProcessFact f) => new(
+        lexicon, FoundKind.ProcessFact, f.Key, f.Rule,
         names: [],
         facets: [f.Rule, f.Topic],
         texts: [f.AppliesTo, f.Statement, f.Why]);
 
-    private static IndexEntry Entry(Hazard h) => new(
-        FoundKind.Hazard, h.Key, h.Name,
+    private IndexEntry Entry(Hazard h) => new(
+        lexicon, FoundKind.Hazard, h.Key, h.Name,
         names: [],
         facets: [h.Name, h.CasNumber, h.Formula],
         texts: [h.Note]);
 
-    private static IndexEntry Entry(PlantHazard p) => new(
-        FoundKind.PlantHazard, p.Key, p.Name,
+    private IndexEntry Entry(PlantHazard p) => new(
+        lexicon, FoundKind.PlantHazard, p.Key, p.Name,
         names: [p.Name],
         facets: [p.Species],
         texts: [p.Kind, p.Fact]);
 
-    private static IndexEntry Entry(Incompatibility i) => new(
-        FoundKind.Incompatibility, i.Key, $"{i.First} + {i.Second}",
+    private IndexEntry Entry(Incompatibility i) => new(
+        lexicon, FoundKind.Incompatibility, i.Key, $"{i.First} + {i.Second}",
         names: [],
         facets: [i.First, i.Second],
         texts: [i.WhatHappens]);
 
-    private static IndexEntry Entry(WasteAdvice w) => new(
-        FoundKind.Waste, w.Key, w.Stream,
+    private IndexEntry Entry(WasteAdvice w) => new(
+        lexicon, FoundKind.Waste, w.Key, w.Stream,
         names: [],
         facets: [w.Stream],
         texts: [w.Contains, w.Harms]);
 
-    private static IndexEntry Entry(Caution c) => new(
-        FoundKind.Caution, c.Key, c.Text,
+    private IndexEntry Entry(Caution c) => new(
+        lexicon, FoundKind.Caution, c.Key, c.Text,
         names: [],
         facets: [],
         texts: [c.Text, c.Step]);

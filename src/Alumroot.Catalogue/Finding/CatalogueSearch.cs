@@ -10,13 +10,9 @@ public sealed class CatalogueSearch
     private const double LeastScore = 60;
 
     private readonly IReadOnlyList<IndexEntry> _entries;
-    private readonly string[] _vocabulary;
+    private readonly Lexicon _lexicon = new();
 
-    internal CatalogueSearch(CatalogueData data)
-    {
-        _entries = CatalogueIndex.Of(data);
-        _vocabulary = [.. _entries.SelectMany(e => e.Vocabulary).Where(w => w.Length > 2).Distinct().Order(StringComparer.Ordinal)];
-    }
+    internal CatalogueSearch(CatalogueData data) => _entries = new CatalogueIndex(_lexicon).Of(data);
 
     /// <summary>Finds what fits the words, best first; what fits equally well stands in the order of the tables.</summary>
     /// <param name="query">Words as typed; only the first 120 letters and ten words are read.</param>
@@ -28,10 +24,11 @@ public sealed class CatalogueSearch
         string phrase = FoldedText.Words(query.Length > LongestQuery ? query[..LongestQuery] : query);
         string[] words = [.. phrase.Split(' ', StringSplitOptions.RemoveEmptyEntries).Take(MostWords)];
         if (words.Length == 0) return new Found(query, [], []);
+        double[][] fits = Array.ConvertAll(words, _lexicon.FitsOf);
         Hit[] hits =
         [
             .. _entries
-                .Select(e => new Hit(e.Kind, e.Key, e.Title, e.Score(phrase, words)))
+                .Select(e => new Hit(e.Kind, e.Key, e.Title, e.Score(phrase, fits)))
                 .Where(h => h.Score >= LeastScore)
                 .OrderByDescending(h => h.Score)
                 .Take(most),
@@ -42,20 +39,11 @@ public sealed class CatalogueSearch
     private string[] Suggest(string[] words) =>
     [
         .. words
-            .SelectMany(word => _vocabulary.Select(known => (known, slips: Slips(word, known))))
-            .Where(pair => pair.slips < int.MaxValue)
-            .OrderBy(pair => pair.slips)
-            .ThenBy(pair => pair.known, StringComparer.Ordinal)
-            .Select(pair => pair.known)
+            .SelectMany(_lexicon.Near)
+            .OrderBy(near => near.Slips)
+            .ThenBy(near => near.Word, StringComparer.Ordinal)
+            .Select(near => near.Word)
             .Distinct()
             .Take(MostSuggestions),
     ];
-
-    /// <summary>Slips between a typed word and a known one when they are at most half of the typed word.</summary>
-    private static int Slips(string typed, string known)
-    {
-        int most = typed.Length / 2;
-        int slips = TypingDistance.Between(typed, known, most);
-        return slips <= most ? slips : int.MaxValue;
-    }
 }
