@@ -9,6 +9,6 @@ public enum Confidence
     /// <summary>One fair source, or a well-known fact carried from memory.</summary>
     Medium,
 
-    /// <summary>A document was read, or several sources agree, or the value is computed from exact figures.</summary>
+    /// <summary>A document was read, or the value is computed from exact figures, or the books of the field agree on it.</summary>
     High,
 }

@@ -142,7 +142,7 @@ public sealed class Dyestuff
     public LakingVerdict On(LakeMetal metal) => Laking[(int)metal];
 
     /// <summary>Will this dye take on this metal at all?</summary>
-    /// <remarks>The better metal is the firmest one, aluminium before iron before copper, tin and calcium when they are equal.</remarks>
+    /// <remarks>The better metal is the firmest one, aluminium before iron before copper, tin and calcium when they are equal. Verdicts on copper, tin and calcium are drawn from the chelating group and not from trials, so they are trusted one step less than the row.</remarks>
     public LakingFinding WillTake(LakeMetal metal)
     {
         LakingStrength strength = On(metal).Strength;
@@ -156,7 +156,9 @@ public sealed class Dyestuff
         };
         LakingVerdict best = Laking.MaxBy(v => v.Strength)!;
         LakeMetal? better = answer != LakingAnswer.NotMadeHere && best.Strength > strength ? best.Metal : null;
-        return new LakingFinding(answer, Key, metal, strength, better, LakingReason, Citation.Confidence);
+        bool tried = metal is LakeMetal.Aluminium or LakeMetal.Iron;
+        Confidence confidence = tried || Citation.Confidence == Confidence.Low ? Citation.Confidence : Citation.Confidence - 1;
+        return new LakingFinding(answer, Key, metal, strength, better, LakingReason, confidence);
     }
 
     internal static Dyestuff Read(Fields row) => new(row);

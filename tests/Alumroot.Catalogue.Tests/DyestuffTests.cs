@@ -71,6 +71,15 @@ public class DyestuffTests
     }
 
     [Fact]
+    public void A_verdict_drawn_from_structure_is_trusted_less_than_one_from_practice()
+    {
+        Dyestuff weld = Data.FindDyestuff("weld")!;
+        Assert.Equal(Confidence.High, weld.WillTake(LakeMetal.Aluminium).Confidence);
+        Assert.Equal(Confidence.Medium, weld.WillTake(LakeMetal.Tin).Confidence);
+        Assert.Equal(Confidence.Low, Data.FindDyestuff("woodruff-dyers")!.WillTake(LakeMetal.Tin).Confidence);
+    }
+
+    [Fact]
     public void A_refused_dyestuff_has_reason_and_instead_and_others_have_neither() =>
         Assert.All(Data.Dyestuffs, d =>
         {
