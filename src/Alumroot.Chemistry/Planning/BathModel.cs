@@ -81,7 +81,18 @@ internal sealed class BathModel
     {
         double celsius = Math.Clamp(_input.Temperature.Celsius + d.CelsiusOff, 0, 100);
         return _systems[(int)d.Idea].Moved(celsius, name =>
-            name == PlantAcidSpecies ? d.AcidPkShift : FreshSolids.IsPlainMetal(name) ? d.PlainShift : FreshSolids.IsBasic(name) ? d.BasicShift : 0, log10GasAtm ?? d.Log10GasAtm);
+            name == PlantAcidSpecies ? d.AcidPkShift : FreshSolids.IsPlainMetal(name) ? d.PlainShift : FreshSolids.IsBasic(name) ? d.BasicShift + BasicByHeat(name, celsius, d.BasicEnthalpyShare) : 0,
+            log10GasAtm ?? d.Log10GasAtm);
+    }
+
+    /// <summary>Shift of log10 K of a basic salt without temperature data, from the share of the hydroxide's enthalpy that the draw gives it.</summary>
+    private static double BasicByHeat(string name, double celsius, double share)
+    {
+        Phase phase = EmbeddedConstants.Set.FindPhase(name)!;
+        if (!phase.LacksTemperatureData) return 0;
+        double hydroxides = -phase.Dissolution[Component.Proton];
+        double joule = 1000 * share * hydroxides * PlanDraw.KilojoulePerHydroxideGroup;
+        return -joule / (TemperatureLaw.GasConstantJoulePerMolKelvin * Math.Log(10)) * (1 / (celsius + 273.15) - 1 / 298.15);
     }
 
     /// <summary>Moles of each component before the titrant: liquor, hardness, plant acid and the salts.</summary>

@@ -34,9 +34,12 @@ internal static class FreshSolids
         .Where(r => idea == SolidIdea.BasicSalt || !r.Basic)
         .Select(r => new AllowedPhase(r.Phase, PhaseRule.MayForm));
 
-    internal static bool IsBasic(string phase) => Rows.Value.Any(r => r.Basic && r.Phase == phase);
+    private static readonly Lazy<HashSet<string>> Basic = new(() => Rows.Value.Where(r => r.Basic).Select(r => r.Phase).ToHashSet(StringComparer.Ordinal));
+    private static readonly Lazy<HashSet<string>> Plain = new(() => Rows.Value.Where(r => !r.Basic && r.Component != "Ca+2").Select(r => r.Phase).ToHashSet(StringComparer.Ordinal));
 
-    internal static bool IsPlainMetal(string phase) => Rows.Value.Any(r => !r.Basic && r.Phase == phase && r.Component != "Ca+2");
+    internal static bool IsBasic(string phase) => Basic.Value.Contains(phase);
+
+    internal static bool IsPlainMetal(string phase) => Plain.Value.Contains(phase);
 
     /// <summary>Moles of base that one mole of the metal takes to come down as hydroxide.</summary>
     internal static double BaseDemand(string metal) => metal switch { "Al+3" or "FeIII+3" => 3, _ => 2 };

@@ -64,7 +64,7 @@ public static class LakePlanner
         double f = 0;
         while (f < reach)
         {
-            f += f < 0.1 ? 0.05 : f < 0.7 ? 0.1 : f < 1.2 ? 0.025 : f < 1.6 ? 0.05 : 0.1 * f;
+            f += f < 0.1 ? 0.05 : f < 0.7 ? 0.15 : f < 1.2 ? 0.05 : f < 1.6 ? 0.1 : 0.15 * f;
             xs.Add(Math.Min(f, reach));
         }
         return xs.Select(x => x * stoichiometric).ToArray();

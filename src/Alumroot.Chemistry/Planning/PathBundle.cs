@@ -30,22 +30,17 @@ internal sealed class PathBundle
     {
         var draws = new List<PlanDraw>();
         var paths = new List<PlanPath>();
-        Span<double> u = stackalloc double[PlanDraw.Axes];
         foreach (SolidIdea idea in bath.IdeaMatters ? Enum.GetValues<SolidIdea>() : [SolidIdea.Hydroxide])
         {
-            int points = bath.IdeaMatters ? PerIdea : 2 * PerIdea;
-            double[,] cube = LatinHypercube.Make(points, PlanDraw.Axes, input.Seed + (ulong)idea);
-            EquilibriumState? warm = null;
-            for (int i = 0; i < points; i++)
+            PlanDraw[] truths = Truths(idea, input, bath.IdeaMatters ? PerIdea : 2 * PerIdea);
+            var solved = new PlanPath?[truths.Length];
+            // The first draw starts from nothing; its first state is where all the others start, so that their order does not matter.
+            solved[0] = Follow(truths[0], null, out EquilibriumState? first);
+            Parallel.For(1, truths.Length, i => solved[i] = Follow(truths[i], first, out _));
+            for (int i = 0; i < truths.Length; i++)
             {
-                for (int a = 0; a < u.Length; a++) u[a] = cube[i, a];
-                PlanDraw d = PlanDraw.At(idea, input, u);
-                (double[] start, double[] perUnit) = setup(d);
-                var tracer = new PathTracer(bath.SystemFor(d), start, perUnit, bath.MetalIndexes);
-                var path = new PlanPath(tracer.State.System.Phases.Count);
-                if (!tracer.Trace(xs, path, warm, out EquilibriumState? first)) continue;
-                warm ??= first;
-                draws.Add(d);
+                if (solved[i] is not { } path) continue;
+                draws.Add(truths[i]);
                 paths.Add(path);
             }
         }
@@ -61,6 +56,27 @@ internal sealed class PathBundle
             stretch[k] = input.Order == OrderOfAddition.SaltFirst ? alkali[k] / salt[k] : salt[k] / alkali[k];
         }
         return new PathBundle(draws, paths, stretch, alkali, salt);
+
+        PlanPath? Follow(PlanDraw d, EquilibriumState? from, out EquilibriumState? first)
+        {
+            (double[] start, double[] perUnit) = setup(d);
+            var tracer = new PathTracer(bath.SystemFor(d), start, perUnit, bath.MetalIndexes);
+            var path = new PlanPath(tracer.State.System.Phases.Count);
+            return tracer.Trace(xs, path, from, out first) ? path : null;
+        }
+    }
+
+    private static PlanDraw[] Truths(SolidIdea idea, LakePlanInput input, int points)
+    {
+        double[,] cube = LatinHypercube.Make(points, PlanDraw.Axes, input.Seed + (ulong)idea);
+        Span<double> u = stackalloc double[PlanDraw.Axes];
+        var truths = new PlanDraw[points];
+        for (int i = 0; i < points; i++)
+        {
+            for (int a = 0; a < u.Length; a++) u[a] = cube[i, a];
+            truths[i] = PlanDraw.At(idea, input, u);
+        }
+        return truths;
     }
 
     /// <summary>One value for each draw and stretch.</summary>

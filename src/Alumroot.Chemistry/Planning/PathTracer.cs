@@ -5,7 +5,7 @@ namespace Alumroot.Chemistry.Planning;
 /// <summary>Follows one addition through its steps; gas that has left stays away; steps are halved where pH moves fast.</summary>
 internal sealed class PathTracer
 {
-    private const double LargestPhStep = 0.35;
+    private const double LargestPhStep = 0.5;
     private readonly AqueousSystem _system;
     private readonly EquilibriumSolver _solver;
     private readonly EquilibriumState _before;
@@ -46,7 +46,7 @@ internal sealed class PathTracer
         double last = 0;
         foreach (double x in xs)
         {
-            if (!Advance(last, x, path, depth: path.Count == 0 ? 0 : 6)) return false;
+            if (!Advance(last, x, path, depth: path.Count == 0 ? 0 : 5)) return false;
             if (first is null)
             {
                 first = new EquilibriumState(_system);

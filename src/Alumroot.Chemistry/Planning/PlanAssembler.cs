@@ -11,6 +11,7 @@ internal sealed class PlanAssembler(
     private const double RoomForFroth = 4.4;     // times the liquid: 125 mL foamed to 550 mL in a photographed madder run [makingknowing2022]
     private const double RoomWithoutFroth = 1.3; // common practice, no source
     private readonly bool _alkaliLast = input.Order == OrderOfAddition.SaltFirst;
+    private readonly EquilibriumState?[] _first = new EquilibriumState?[2];
     private readonly double _planned = alkali.Value;
     private readonly double _litres = bath.LitresAt(alkali.Value);
 
@@ -81,7 +82,8 @@ internal sealed class PlanAssembler(
         var tracer = new PathTracer(bath.SystemFor(d, log10Gas), start, perUnit, bath.MetalIndexes);
         var path = new PlanPath(tracer.State.System.Phases.Count);
         double[] xs = _alkaliLast ? LakePlanner.Grid(stoichiometric, last / stoichiometric) : [1e-7, .. Enumerable.Range(1, 40).Select(i => i * 0.025)];
-        tracer.Trace(xs, path, null, out _);
+        tracer.Trace(xs, path, _first[(int)idea], out EquilibriumState? first);
+        _first[(int)idea] ??= first;
         return path.Count > 1 ? path : saltFirst.Paths[0];
     }
 

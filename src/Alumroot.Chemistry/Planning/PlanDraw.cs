@@ -14,9 +14,10 @@ namespace Alumroot.Chemistry.Planning;
 /// <param name="FreeAcidShare">Free acid of the salt over the base its metal takes.</param>
 /// <param name="HardnessFactor">True hardness over the stated one.</param>
 /// <param name="WaterFactor">True water over the stated one.</param>
+/// <param name="BasicEnthalpyShare">Enthalpy of the basic salts that lack one, as a share of what their hydroxide groups would have in the hydroxide.</param>
 internal readonly record struct PlanDraw(
     SolidIdea Idea, double PlainShift, double BasicShift, double Log10GasAtm, double CelsiusOff, double AcidPkShift,
-    double AcidMilliequivalentsPerGram, double FreeAcidShare, double HardnessFactor, double WaterFactor)
+    double AcidMilliequivalentsPerGram, double FreeAcidShare, double HardnessFactor, double WaterFactor, double BasicEnthalpyShare)
 {
     // Spans of what is not known, 90 %: the fresh solids +- 0.5 and +- 0.7 (docs/models/plan.md); temperature +- 3 C; measured water +- 3 %.
     internal const double PlainSd = 0.5 / Distributions.NormalHalfWidth90;
@@ -31,11 +32,14 @@ internal readonly record struct PlanDraw(
     // The measured start of an alum bath lies 0.3 to 0.8 below the computed one; free acid up to 1.5 % of the base accounts for it (docs/models/plan.md).
     private const double MostFreeAcidShare = 0.015;
 
-    internal const int Axes = 9;
+    // No enthalpy is known for the basic aluminium sulfates. Between none and that of as many hydroxide groups of the gel (-110.9 kJ/mol for three [phreeqc389]) every value is taken as alike.
+    internal const double KilojoulePerHydroxideGroup = -110.876 / 3;
+
+    internal const int Axes = 10;
 
     /// <summary>The middle truth of an idea.</summary>
     internal static PlanDraw Middle(SolidIdea idea, LakePlanInput input) =>
-        new(idea, 0, 0, LeastLog10GasAtm / 2, 0, 0, input.PlantAcidMilliequivalentsPerGram.Value, MostFreeAcidShare / 2, 1, 1);
+        new(idea, 0, 0, LeastLog10GasAtm / 2, 0, 0, input.PlantAcidMilliequivalentsPerGram.Value, MostFreeAcidShare / 2, 1, 1, 0.5);
 
     /// <summary>The truth at a point of the unit cube.</summary>
     internal static PlanDraw At(SolidIdea idea, LakePlanInput input, ReadOnlySpan<double> u)
@@ -50,7 +54,8 @@ internal readonly record struct PlanDraw(
             Skewed(input.PlantAcidMilliequivalentsPerGram, u[5]),
             MostFreeAcidShare * u[6],
             Math.Max(0, 1 + hardnessHalfSpan / Distributions.NormalHalfWidth90 * Distributions.NormalQuantile(u[7])),
-            1 + WaterSd * Distributions.NormalQuantile(u[8]));
+            1 + WaterSd * Distributions.NormalQuantile(u[8]),
+            u[9]);
     }
 
     /// <summary>A value from a median and its 5 and 95 % points, log-normal on each side (normal where a point is not above zero).</summary>

@@ -19,7 +19,7 @@ internal static class PlanFindings
                 ("vessel_l", vessel.Litres), ("least_l", plan.LeastVesselLitres), ("liquid_l", plan.LiquidLitres), ("parts", Math.Ceiling(plan.LeastVesselLitres / vessel.Litres)));
         if (input.StatedPh is { } stated && phForStated is { } there && (stated.Value < there.Low - input.StripStepPh / 2 || stated.Value > there.High + input.StripStepPh / 2))
             Say("stated-ph-quarrels", FindingLevel.DoesNotAddUp, ("stated_ph", stated.Value), ("ph", there.Value), ("ph_low", there.Low), ("ph_high", there.High), ("alkali", plan.Alkali.Value));
-        if (plan.BasePerMetal > 0 && bath.BaseForMetal > 0)
+        if (input.Aim is PlanAim.AlkaliAmount && plan.BasePerMetal > 0 && bath.BaseForMetal > 0)
         {
             double ratio = plan.Alkali.Value / plan.StoichiometricAlkali;
             if (ratio > 1.3 && plan.EndPh.Value > 8) Say("alkali-too-much", FindingLevel.DoesNotAddUp, ("ratio", ratio), ("base_per_metal", plan.BasePerMetal), ("ph", plan.EndPh.Value), ("alkali_needed", plan.StoichiometricAlkali));
