@@ -77,7 +77,7 @@ public sealed class WebHostTests : IAsyncLifetime
         request.Headers.AcceptEncoding.ParseAdd("br");
         using HttpResponseMessage answer = await _client.SendAsync(request, TestContext.Current.CancellationToken);
         Assert.Contains("br", answer.Content.Headers.ContentEncoding);
-        foreach (string path in new[] { "/look.css", "/parts.css", "/print.css", "/live.js", "/mark.svg", "/fonts/alumroot-text-400.woff2", "/fonts/OFL.txt", "/_framework/blazor.web.js" })
+        foreach (string path in new[] { "/look.css", "/parts.css", "/forms.css", "/charts.css", "/print.css", "/live.js", "/mark.svg", "/fonts/alumroot-text-400.woff2", "/fonts/OFL.txt", "/_framework/blazor.web.js" })
         {
             using HttpResponseMessage file = await Get(path);
             Assert.True(file.IsSuccessStatusCode, path);

@@ -1,12 +1,13 @@
 namespace Alumroot.Browser.Tests;
 
 /// <summary>The rules of the house, tried on every page at phone and laptop width, light and dark. WCAG 2.2 (W3C 2023) for the targets and axe's tags; the rest is our own interface brief.</summary>
-public sealed class EveryPageTests(Studio studio) : IClassFixture<Studio>
+public sealed class EveryPageTests(Studio studio)
 {
-    public static TheoryData<string, int, bool> AtEveryWidth { get; } = [.. from path in Pages.All
-                                                                            from width in new[] { 360, 1280 }
-                                                                            from dark in new[] { false, true }
-                                                                            select new TheoryDataRow<string, int, bool>(path.Data, width, dark)];
+    /// <summary>Each page as seen on a phone, on a laptop, and on a phone at night.</summary>
+    public static IEnumerable<TheoryDataRow<string, int, bool>> AtEveryWidth =>
+        from row in Pages.All
+        from seen in new[] { (Width: 360, Dark: false), (Width: 1280, Dark: false), (Width: 360, Dark: true) }
+        select new TheoryDataRow<string, int, bool>(row.Data, seen.Width, seen.Dark);
 
     [Theory]
     [MemberData(nameof(AtEveryWidth))]

@@ -6,6 +6,20 @@ public static class Pages
     /// <summary>Paths with their queries.</summary>
     public static TheoryData<string> All { get; } = new(
         "/",
+        "/find",
+        "/find?q=alum",
+        "/find?q=zzqx",
+        "/handbook",
+        "/handbook/dyestuffs",
+        "/handbook/dyestuffs/madder",
+        "/handbook/dyestuffs/maddr",
         "/handbook/reading",
+        "/handbook/reagents",
+        "/handbook/reagents/potash-alum",
+        "/handbook/reagents/lead-carbonate",
+        "/handbook/rules",
+        "/handbook/safety",
+        "/handbook/sources",
+        "/handbook/trouble",
         "/nowhere");
 }

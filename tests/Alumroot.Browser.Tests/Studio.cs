@@ -2,6 +2,8 @@ using Alumroot.App.Hosting;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Playwright;
 
+[assembly: AssemblyFixture(typeof(Alumroot.Browser.Tests.Studio))]
+
 namespace Alumroot.Browser.Tests;
 
 /// <summary>The program itself on a free port, and a real Chromium beside it. Started once for all tests.</summary>
@@ -37,14 +39,14 @@ public sealed class Studio : IAsyncLifetime
     }
 
     /// <summary>Opens a page of the program in a fresh visit that notes requests elsewhere, broken policies and script trouble.</summary>
-    /// <param name="path">The path with its query.</param>
+    /// <param name="path">The path with its query; anything else leaves the page blank.</param>
     /// <param name="view">Width, scheme, script.</param>
     public async Task<Visit> OpenAsync(string path, View? view = null)
     {
         IBrowserContext context = await _browser!.NewContextAsync((view ?? View.Phone).Options);
         IPage page = await context.NewPageAsync();
         var visit = new Visit(context, page, Address);
-        await visit.GoAsync(path);
+        if (path.StartsWith('/')) await visit.GoAsync(path);
         return visit;
     }
 

@@ -32,7 +32,7 @@ public sealed class Visit : IAsyncDisposable
 
     /// <summary>Goes to a path and waits until everything has loaded.</summary>
     public async Task GoAsync(string path) =>
-        await Page.GotoAsync(_address + path, new PageGotoOptions { WaitUntil = WaitUntilState.NetworkIdle });
+        await Page.GotoAsync(_address + path, new PageGotoOptions { WaitUntil = WaitUntilState.Load });
 
     public async ValueTask DisposeAsync() => await _context.DisposeAsync();
 }
