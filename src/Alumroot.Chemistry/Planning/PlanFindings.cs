@@ -15,7 +15,7 @@ internal static class PlanFindings
         bool carbonate = input.Alkali.CarbonDioxideMolPerUnit > 0;
 
         if (input.Vessel is { } vessel && vessel.Litres < plan.LeastVesselLitres)
-            Say("vessel-too-small", vessel.Litres < plan.LiquidLitres || carbonate ? FindingLevel.ChangeFirst : FindingLevel.Mind,
+            Say("vessel-too-small", vessel.Litres < (carbonate ? 2 : 1.1) * plan.LiquidLitres ? FindingLevel.ChangeFirst : FindingLevel.Mind,
                 ("vessel_l", vessel.Litres), ("least_l", plan.LeastVesselLitres), ("liquid_l", plan.LiquidLitres), ("parts", Math.Ceiling(plan.LeastVesselLitres / vessel.Litres)));
         if (input.StatedPh is { } stated && phForStated is { } there && (stated.Value < there.Low - input.StripStepPh / 2 || stated.Value > there.High + input.StripStepPh / 2))
             Say("stated-ph-quarrels", FindingLevel.DoesNotAddUp, ("stated_ph", stated.Value), ("ph", there.Value), ("ph_low", there.Low), ("ph_high", there.High), ("alkali", plan.Alkali.Value));

@@ -1,0 +1,19 @@
+using Alumroot.App.Words;
+using Alumroot.Chemistry.Planning;
+
+namespace Alumroot.App.Requests;
+
+/// <summary>The one way from a request to its answer, for the page, the command line and a bookmark alike. Pure.</summary>
+public static class PlanMaker
+{
+    /// <summary>Reads, plans and collects the cautions.</summary>
+    public static PlanAnswer Answer(PlanRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        PlanAnswer read = PlanReader.Read(request);
+        if (read.Input is null) return read;
+        PlanOutcome outcome = LakePlanner.Plan(read.Input);
+        PlanAnswer answer = read with { Outcome = outcome };
+        return answer with { Cautions = PlanCautions.For(answer) };
+    }
+}
