@@ -13,6 +13,8 @@ public static class AllVerbs
     public static IReadOnlyList<Verb> Build(Channels channels) =>
     [
         ServeVerb.Build(channels),
+        PlanVerb.Build(channels),
+        SolveVerb.Build(channels),
         LookupVerb.Build(channels),
     ];
 }
