@@ -104,6 +104,9 @@ public static partial class CatalogueWords
         return Printed(capital[^1] is '.' or '?' or ':' ? capital : capital + ".");
     }
 
+    /// <summary>A text of the tables as a heading: a capital first, no full stop.</summary>
+    public static string AsHeading(string text) => AsSentence(text).TrimEnd('.');
+
     /// <summary>Plain letters of the tables as they are printed: degrees and the formula of water.</summary>
     public static string Printed(string text) =>
         Degrees().Replace(text, "$1 °C").Replace("H2O", "H\u2082O", StringComparison.Ordinal);
