@@ -56,7 +56,7 @@ public static class HelpText
     private static void Examples(StringBuilder text, IReadOnlyList<string> examples)
     {
         text.AppendLine("Examples");
-        foreach (string example in examples) text.Append("  ").AppendLine(example);
+        foreach (string example in examples) text.Append("  ").AppendJoin(" \\\n      ", Columns.Wrapped(example, Columns.Width - 8)).AppendLine();
         text.AppendLine();
     }
 }
