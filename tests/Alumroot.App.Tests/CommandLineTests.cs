@@ -1,3 +1,5 @@
+using System.Net;
+using System.Net.Sockets;
 using Alumroot.App.Output;
 using Alumroot.App.Verbs;
 
@@ -69,6 +71,18 @@ public sealed class CommandLineTests
         File.Delete(file);
         Assert.Equal(ExitCode.RecordTrouble, code);
         Assert.Contains("cannot be written", messages, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_port_that_is_taken_is_exit_1_and_says_what_to_do()
+    {
+        using var taken = new TcpListener(IPAddress.Loopback, 0);
+        taken.Start();
+        int port = ((IPEndPoint)taken.LocalEndpoint).Port;
+        (int code, string data, string messages) = await Run($"serve --port {port}");
+        Assert.Equal(ExitCode.CannotBeMet, code);
+        Assert.Empty(data);
+        Assert.StartsWith($"Port {port} is taken by another program.", messages, StringComparison.Ordinal);
     }
 
     private static Task<(int Code, string Data, string Messages)> Run(string line) => Run(line.Split(' '));

@@ -30,6 +30,7 @@ public static class AppHost
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting", LogLevel.None); // the verb says it in one sentence
         AddServices(builder.Services, options);
 
         WebApplication app = builder.Build();
