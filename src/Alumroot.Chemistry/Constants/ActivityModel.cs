@@ -2,8 +2,8 @@ namespace Alumroot.Chemistry.Constants;
 
 /// <summary>Activity coefficient of one species: log10 g = -A z^2 sqrt(I)/(1 + c sqrt(I)) + b I, with c = a B or 1.</summary>
 /// <remarks>
-/// One formula covers the three forms in use: extended Debye-Hueckel with ion size a (angstrom) and slope b; Davies (c = 1, b = 0.3 A z^2; Davies 1962,
-/// Ion Association, Butterworths, from memory); and neutral species (z = 0). Davies and the extended form are usable to about 0.5 mol/kg.
+/// One formula covers the three forms in use: extended Debye-Hueckel with ion size a (angstrom) and slope b; Davies (c = 1, b = 0.3 A z^2; [davies1962],
+/// from memory); and neutral species (z = 0). Davies and the extended form are usable to about 0.5 mol/kg.
 /// </remarks>
 public readonly record struct ActivityModel
 {

@@ -33,7 +33,7 @@ public static class Conductance
         return sum * 1e4;
     }
 
-    /// <summary>Viscosity of water in mPa s, 0 to 100 C (Kestin, Sokolov, Wakeham 1978, J. Phys. Chem. Ref. Data 7:941; coefficients from memory, 1.002 mPa s at 20 C).</summary>
+    /// <summary>Viscosity of water in mPa s, 0 to 100 C [kestin1978] (coefficients from memory, 1.002 mPa s at 20 C).</summary>
     public static double WaterViscosityMilliPascalSecond(double celsius)
     {
         double d = 20 - celsius;
