@@ -6,6 +6,8 @@ namespace Alumroot.Chemistry.Constants;
 /// <remarks>A ligand counts as one element of its own, since nothing here takes it apart; Fe(II) and Fe(III) are different elements, since there is no redox.</remarks>
 public static class ChemicalFormula
 {
+    private const double MostAtoms = 1e6;
+
     /// <summary>Element (or ligand) to count.</summary>
     /// <exception cref="FormatException">The formula holds a sign that is not understood or a bracket is not closed.</exception>
     public static IReadOnlyDictionary<string, double> Count(string formula)
@@ -73,7 +75,10 @@ public static class ChemicalFormula
     {
         int start = i;
         while (i < s.Length && (char.IsAsciiDigit(s[i]) || s[i] == '.')) i++;
-        return i == start ? 1 : double.Parse(s.AsSpan(start, i - start), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+        if (i == start) return 1;
+        return double.TryParse(s.AsSpan(start, i - start), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double n) && n <= MostAtoms
+            ? n
+            : throw new FormatException($"\"{s}\": {s[start..i]} is no number of atoms");
     }
 
     private static void Add(Dictionary<string, double> counts, string element, double n) =>

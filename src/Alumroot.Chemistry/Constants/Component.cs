@@ -33,12 +33,14 @@ public sealed class Component
     public IReadOnlyDictionary<string, double> Elements { get; }
 
     /// <summary>Takes the charge off the end of an ion's name: <c>Al(OH)2+</c> to (<c>Al(OH)2</c>, 1), <c>SO4-2</c> to (<c>SO4</c>, -2).</summary>
+    /// <exception cref="FormatException">What follows the sign is not a whole number.</exception>
     public static (string Formula, int Charge) SplitCharge(string name)
     {
         int sign = name.LastIndexOfAny(['+', '-']);
         if (sign < 0) return (name, 0);
         string digits = name[(sign + 1)..];
-        int size = digits.Length == 0 ? 1 : int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
+        int size = 1;
+        if (digits.Length > 0 && !int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out size)) throw new FormatException($"\"{name}\": {digits} is no charge");
         return (name[..sign], name[sign] == '+' ? size : -size);
     }
 }

@@ -8,7 +8,9 @@ internal static class ConstantRows
     internal static Species Species(TableRow row, Table table, Dictionary<string, Component> components)
     {
         string name = row["species"];
-        int charge = (int)row.Number("charge");
+        double z = row.Number("charge");
+        if (Math.Abs(z) > 20 || z != Math.Floor(z)) throw row.Wrong("charge", "a charge is a small whole number");
+        int charge = (int)z;
         bool master = row["formation_from_masters"] == "master";
         Reaction formation = master ? Reaction.Of([(name, 1)]) : ParseReaction(row, "formation_from_masters");
         RequireBalance(row, "formation_from_masters", formation, components, charge);

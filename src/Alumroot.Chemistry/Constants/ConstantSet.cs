@@ -68,14 +68,18 @@ public sealed class ConstantSet
             string name = row["species"];
             if (row["formation_from_masters"] != "master" || name == Component.Water) continue;
             double? mass = species.Has("molar_mass_g_per_mol") ? row.OptionalNumber("molar_mass_g_per_mol") : null;
-            try { components.Add(new Component(name) { GramsPerMole = mass }); }
+            Component component;
+            try { component = new Component(name) { GramsPerMole = mass }; }
             catch (FormatException e) { throw row.Wrong("species", e.Message); }
+            if (components.Exists(c => c.Name == name || c.Element == component.Element)) throw row.Wrong("species", $"{component.Element} has a master already");
+            components.Add(component);
         }
         var byName = components.ToDictionary(c => c.Name, StringComparer.Ordinal);
         if (!byName.ContainsKey(Component.Proton)) throw new TableException(species.Name, 1, "species", "there is no master H+");
         foreach (TableRow row in species.Rows)
         {
             if (row["species"] == Component.Water) continue;
+            if (list.Exists(s => s.Name == row["species"])) throw row.Wrong("species", $"{row["species"]} stands twice");
             list.Add(ConstantRows.Species(row, species, byName));
         }
         var phaseMap = new Dictionary<string, Phase>(StringComparer.Ordinal);

@@ -11,11 +11,14 @@ public sealed class DebyeHueckelTable
     private readonly double[] _b;
 
     /// <summary>Reads the columns temperature_c, A_log10, B_per_angstrom.</summary>
-    /// <exception cref="TableException">A field is not a number.</exception>
+    /// <exception cref="TableException">A field is not a number, a temperature stands twice, or there is no row.</exception>
     public DebyeHueckelTable(Table table)
     {
         ArgumentNullException.ThrowIfNull(table);
         TableRow[] rows = table.Rows.OrderBy(r => r.Number("temperature_c")).ToArray();
+        if (rows.Length == 0) throw new TableException(table.Name, 1, "temperature_c", "there is no row");
+        for (int i = 1; i < rows.Length; i++)
+            if (rows[i].Number("temperature_c") == rows[i - 1].Number("temperature_c")) throw rows[i].Wrong("temperature_c", "this temperature stands twice");
         _celsius = rows.Select(r => r.Number("temperature_c")).ToArray();
         _a = rows.Select(r => r.Number("A_log10")).ToArray();
         _b = rows.Select(r => r.Number("B_per_angstrom")).ToArray();

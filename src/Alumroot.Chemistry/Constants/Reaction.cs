@@ -32,7 +32,7 @@ public sealed class Reaction
         foreach (string term in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             int star = term.IndexOf('*', StringComparison.Ordinal);
-            if (star < 1 || !double.TryParse(term.AsSpan(0, star), NumberStyles.Float, CultureInfo.InvariantCulture, out double c) || star == term.Length - 1)
+            if (star < 1 || !double.TryParse(term.AsSpan(0, star), NumberStyles.Float, CultureInfo.InvariantCulture, out double c) || !double.IsFinite(c) || star == term.Length - 1)
                 throw new FormatException($"\"{term}\" is not a term of a reaction; write it like +3*H2O or -1*H+");
             terms.Add((term[(star + 1)..], c));
         }

@@ -210,7 +210,7 @@ public sealed class AqueousSystem
         for (int p = 0; p < Np; p++)
         {
             Phase phase = Phases[p];
-            PhaseLnK[p] = (phase.Log10ProductAtSaturation(kelvin) + _log10Atm[p] + (log10Shift?.Invoke(phase.Name) ?? 0)) * ln10;
+            PhaseLnK[p] = (phase.Log10ProductAtSaturation(kelvin) + _log10Atm[p] + (log10Shift?.Invoke(phase.Name) ?? 0) - (phase.Aqueous is { } dissolved ? log10Shift?.Invoke(dissolved.Name) ?? 0 : 0)) * ln10;
             PhaseLnKPerKelvin[p] = phase.Log10ProductPerKelvin(kelvin) * ln10;
         }
     }

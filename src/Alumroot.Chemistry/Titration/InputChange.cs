@@ -27,7 +27,7 @@ public abstract record InputChange
     /// <param name="Name">Name of the phase.</param>
     public sealed record PhaseLog10K(string Name) : InputChange;
 
-    /// <summary>log10 K of a species' formation, per unit.</summary>
+    /// <summary>log10 K of a species' formation, per unit; Henry's constant of its gas stays as it is.</summary>
     /// <param name="Name">Name of the species.</param>
     public sealed record SpeciesLog10K(string Name) : InputChange;
 }

@@ -156,6 +156,9 @@ public sealed class TitrationRun
                         break;
                     case InputChange.SpeciesLog10K when _inputPlace[k] >= 0:
                         _solver.PerturbSpecies(State, _inputPlace[k], Math.Log(10));
+                        // Henry's constant stays: a gas in balance with this species moves along.
+                        for (int p = 0; p < State.System.Np; p++)
+                            if (State.System.Phases[p].Aqueous?.Name == State.System.Species[_inputPlace[k]].Name) _solver.PerturbPhase(p, -Math.Log(10));
                         break;
                 }
                 _solver.Respond();
