@@ -92,9 +92,17 @@ public sealed partial class EquilibriumSolver
         for (int j = 0; j < _nc; j++)
         {
             double nu = Math.Abs(_s.PhaseNu[p * (_nc + 1) + j]);
-            if (nu > 0 && j != _s.ProtonIndex) least = Math.Min(least, Math.Abs(_totals[j]) / nu);
+            if (nu > 0 && j != _s.ProtonIndex && !IsHeld(j)) least = Math.Min(least, Math.Abs(_totals[j]) / nu);
         }
         return least is double.MaxValue or 0 ? 1e-3 * kg : least;
+    }
+
+    /// <summary>Whether the air supplies this component without end, so that its total limits nothing.</summary>
+    private bool IsHeld(int component)
+    {
+        for (int p = 0; p < _s.Np; p++)
+            if (_s.Rules[p] == PhaseRule.Held && _s.PhaseNu[p * (_nc + 1) + component] != 0) return true;
+        return false;
     }
 
     /// <summary>Primal-dual interior-point path over all phases at once; leaves the state near the solution with the present phases marked.</summary>

@@ -31,7 +31,7 @@ public class SolverProperties(ITestOutputHelper output)
             string strength = run.State.IonicStrengthMolal switch { < 0.001 => "dilute", < 0.5 => "in range", _ => "beyond the activity model" };
             return $"solved, {strength}, {Math.Min(solids, 3)} solids{(run.GasEvolvedMol > 0 ? ", fizzes" : "")}";
         }, output.WriteLine, iter: 3000, print: Mixtures.Text);
-        Assert.True(solved > 0.98 * all, $"only {solved} of {all} were solved");
+        Assert.True(solved >= 0.999 * all, $"only {solved} of {all} were solved");
     }
 
     [Fact]
