@@ -11,16 +11,17 @@ public static class LatinHypercube
     /// <returns>points x axes values between 0 and 1, row by row.</returns>
     public static double[,] Make(int points, int axes, ulong seed)
     {
-        double[,]? best = null;
-        double least = double.MaxValue;
         var random = new SeededRandom(seed);
-        for (int attempt = 0; attempt < 40; attempt++)
+        double[,] best = Try(points, axes, random);
+        if (points < 3) return best;
+        double least = WorstCorrelation(best);
+        for (int attempt = 1; attempt < 40; attempt++)
         {
             double[,] x = Try(points, axes, random);
             double c = WorstCorrelation(x);
             if (c < least) (least, best) = (c, x);
         }
-        return best!;
+        return best;
     }
 
     private static double[,] Try(int points, int axes, SeededRandom random)

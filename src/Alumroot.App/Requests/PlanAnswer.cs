@@ -50,6 +50,9 @@ public sealed record PlanAnswer
     /// <summary>The plan, when there is one.</summary>
     public LakePlan? Plan => (Outcome as PlanOutcome.Planned)?.Plan;
 
+    /// <summary>Mix-ups of packets that would explain a stated pH which the masses do not.</summary>
+    public IReadOnlyList<MixUp> MixUps { get; init; } = [];
+
     /// <summary>Cautions, gravest first.</summary>
     public required IReadOnlyList<PlanCaution> Cautions { get; init; }
 

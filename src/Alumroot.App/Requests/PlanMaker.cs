@@ -13,7 +13,8 @@ public static class PlanMaker
         PlanAnswer read = PlanReader.Read(request);
         if (read.Input is null) return read;
         PlanOutcome outcome = LakePlanner.Plan(read.Input);
-        PlanAnswer answer = read with { Outcome = outcome };
+        bool quarrels = outcome is PlanOutcome.Planned { Plan: var plan } && plan.Findings.Any(f => f.Key == "stated-ph-quarrels");
+        PlanAnswer answer = read with { Outcome = outcome, MixUps = quarrels ? StatedPhCheck.WouldFit(read.Input) : [] };
         return answer with { Cautions = PlanCautions.For(answer) };
     }
 }

@@ -80,7 +80,7 @@ internal sealed class PlanReader
         if (dyestuff is not null && dry is not null)
         {
             PlantAcidPrior prior = CatalogueData.Embedded.PlantAcidOf(dyestuff);
-            Assume("plant-acid", FormattableString.Invariant($"acid of the plant {acid.Value:0.##} meq for a gram of dry {prior.Name} ({acid.Low:0.##} to {acid.High:0.##})"), "", $"{string.Join(", ", prior.Citation.SourceKeys)}; {prior.Citation.Where}");
+            Assume("plant-acid", FormattableString.Invariant($"acid of the plant {acid.Value:0.##} meq for a gram of dry {prior.Name} ({acid.Low:0.##} to {acid.High:0.##})"), "", $"{string.Join(", ", prior.Citation.SourceKeys.Select(SourceName))}; {prior.Citation.Where}");
         }
         List<SaltPortion> salts = [new SaltPortion(salt, saltAmount.Value)];
         if (second is not null && secondAmount is { } extra) salts.Add(new SaltPortion(second, extra));
@@ -92,6 +92,7 @@ internal sealed class PlanReader
             Hardness = hardness ?? default,
             HardnessIsAssumed = hardnessAssumed,
             PlantAcidMilliequivalentsPerGram = acid,
+            PlantAcidPk = dyestuff is null ? 4.3 : MiddlePk(CatalogueData.Embedded.PlantAcidOf(dyestuff)),
             LiquorPh = liquorPh,
             Salts = salts,
             Alkali = alkali,
@@ -109,6 +110,9 @@ internal sealed class PlanReader
             ColourantFraction = colourant,
         };
     }
+
+    /// <summary>Two steps of acid taken as one between them, by their shares.</summary>
+    private static double MiddlePk(PlantAcidPrior prior) => prior.SecondPka is { } second ? prior.FirstShare * prior.FirstPka + (1 - prior.FirstShare) * Math.Min(second, 6.5) : prior.FirstPka;
 
     private Dyestuff? ReadDyestuff()
     {
@@ -247,6 +251,8 @@ internal sealed class PlanReader
         double aim = pure ? 200 : 50 * Math.Round((200 + 33 * (hardness?.GermanDegrees ?? 0)) / 50);
         return AssumeValue(PlanFields.WashTo, Conductivity.FromMicrosiemensPerCentimetre(aim), string.Create(CultureInfo.InvariantCulture, $"washing to {aim:0} µS/cm, about 200 above the water itself"), string.Create(CultureInfo.InvariantCulture, $"{aim:0} uS"));
     }
+
+    private static string SourceName(string key) => key == "common_practice" ? "common practice, no source" : key;
 
     private static double? Finite(double? x) => x is { } v && double.IsFinite(v) ? v : null;
 

@@ -155,7 +155,7 @@ internal sealed class BathModel
         double moles = AcidMoles(d.AcidMilliequivalentsPerGram);
         if (acid < 0 || moles <= 0) return t;
         // A liquor whose pH is known holds the same free acid and, beside it, the salt that gives this pH.
-        double salt = _input.LiquorPh is { } ph ? moles * Math.Pow(10, ph.Value - (4.3 + d.AcidPkShift)) : 0;
+        double salt = _input.LiquorPh is { } ph ? moles * Math.Pow(10, ph.Value - (PlanDraw.StandardAcidPk + d.AcidPkShift)) : 0;
         salt = Math.Min(salt, 20 * moles);
         t[acid] += moles + salt;
         t[System.ProtonIndex] += moles;

@@ -52,6 +52,9 @@ public sealed record LakePlanInput
     /// <summary>Acid of the dyestuff that soda would have to neutralise, milliequivalents for a gram of dry dyestuff: 5, 50, 95 % points.</summary>
     public Estimate PlantAcidMilliequivalentsPerGram { get; init; }
 
+    /// <summary>pK of the plant's acid, taken as one weak acid; 0.6 either way.</summary>
+    public double PlantAcidPk { get; init; } = 4.3;
+
     /// <summary>Measured pH of the liquor before anything is added, if known.</summary>
     public Ph? LiquorPh { get; init; }
 

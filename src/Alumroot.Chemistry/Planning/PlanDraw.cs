@@ -32,14 +32,18 @@ internal readonly record struct PlanDraw(
     // The measured start of an alum bath lies 0.3 to 0.8 below the computed one; free acid up to 1.5 % of the base accounts for it (docs/models/plan.md).
     private const double MostFreeAcidShare = 0.015;
 
-    // No enthalpy is known for the basic aluminium sulfates. Between none and that of as many hydroxide groups of the gel (-110.9 kJ/mol for three [phreeqc389]) every value is taken as alike.
+    // No enthalpy is known for the basic aluminium sulfates. It is taken as half to all of what as many hydroxide groups have in the gel (-110.9 kJ/mol for three [phreeqc389]),
+    // every value alike: less would not let the published madder recipes at 80 C [kirby2014] reach the pH they state.
     internal const double KilojoulePerHydroxideGroup = -110.876 / 3;
+
+    // pK of the acid in the constants (Data/species.csv, HPlantacid).
+    internal const double StandardAcidPk = 4.3;
 
     internal const int Axes = 10;
 
     /// <summary>The middle truth of an idea.</summary>
     internal static PlanDraw Middle(SolidIdea idea, LakePlanInput input) =>
-        new(idea, 0, 0, LeastLog10GasAtm / 2, 0, 0, input.PlantAcidMilliequivalentsPerGram.Value, MostFreeAcidShare / 2, 1, 1, 0.5);
+        new(idea, 0, 0, LeastLog10GasAtm / 2, 0, input.PlantAcidPk - StandardAcidPk, input.PlantAcidMilliequivalentsPerGram.Value, MostFreeAcidShare / 2, 1, 1, 0.75);
 
     /// <summary>The truth at a point of the unit cube.</summary>
     internal static PlanDraw At(SolidIdea idea, LakePlanInput input, ReadOnlySpan<double> u)
@@ -50,12 +54,12 @@ internal readonly record struct PlanDraw(
             BasicSd * Distributions.NormalQuantile(u[1]),
             LeastLog10GasAtm * u[2],
             CelsiusSd * Distributions.NormalQuantile(u[3]),
-            PkSd * Distributions.NormalQuantile(u[4]),
+            input.PlantAcidPk - StandardAcidPk + PkSd * Distributions.NormalQuantile(u[4]),
             Skewed(input.PlantAcidMilliequivalentsPerGram, u[5]),
             MostFreeAcidShare * u[6],
             Math.Max(0, 1 + hardnessHalfSpan / Distributions.NormalHalfWidth90 * Distributions.NormalQuantile(u[7])),
             1 + WaterSd * Distributions.NormalQuantile(u[8]),
-            u[9]);
+            0.5 + 0.5 * u[9]);
     }
 
     /// <summary>A value from a median and its 5 and 95 % points, log-normal on each side (normal where a point is not above zero).</summary>

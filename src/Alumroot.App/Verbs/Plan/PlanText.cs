@@ -14,7 +14,8 @@ namespace Alumroot.App.Verbs.Plan;
 /// <summary>A plan for a terminal: sentence, Do, Expect, Mind; at most 80 wide, spans in brackets.</summary>
 internal static class PlanText
 {
-    private const int Label = 20;
+    private const int Label = 24;
+    private const string Bullet = "-";
 
     internal static string Of(PlanAnswer answer, bool quiet)
     {
@@ -24,12 +25,12 @@ internal static class PlanText
         foreach (string line in Columns.Wrapped(Sentence(answer, plan, style), Columns.Width)) text.AppendLine(line);
         if (answer.AmountsWithheld)
         {
-            foreach (PlanCaution c in answer.Cautions.Where(c => c.Level == CautionWord.ChangeThisFirst)) Say(text, "", Spoken(c));
+            foreach (PlanCaution c in answer.Cautions.Where(c => c.Level == CautionWord.ChangeThisFirst)) Say(text, Bullet, Spoken(c));
             return text.ToString();
         }
         text.AppendLine().AppendLine("Do");
         foreach (SaltAmount s in plan.Salts)
-            Say(text, s.Substance.PlainName, $"{QuantityText.Of(Mass.FromGrams(s.Grams), style, plan.Input.ScaleStep)} in {QuantityText.Of(Volume.FromMillilitres(s.WaterMillilitres), style)} of hot water");
+            Say(text, s.Substance.PlainName, $"{QuantityText.Of(Mass.FromGrams(s.Grams), style, plan.Input.ScaleStep)} in {QuantityText.Of(Volume.FromMillilitres(s.WaterMillilitres), style)} of {(plan.Input.Temperature.Celsius > 40 ? "hot " : "")}water");
         string amount = Amount(plan, plan.Alkali, style);
         Say(text, plan.Input.Alkali.PlainName, plan.AlkaliWaterMillilitres > 0 ? $"{amount} in {QuantityText.Of(Volume.FromMillilitres(plan.AlkaliWaterMillilitres), style)} of water" : amount);
         Say(text, "vessel", $"at least {Math.Ceiling(plan.LeastVesselLitres).ToString(CultureInfo.InvariantCulture)} L");
@@ -61,7 +62,7 @@ internal static class PlanText
             Say(text, "telling reading", $"at {Units(plan, t.AtAlkali)} of alkali: {QuantityText.OfPh(t.PhIfHydroxide, style)} if plain hydroxide comes down, {QuantityText.OfPh(t.PhIfBasicSalt, style)} if a basic salt");
         Say(text, "pH at the end", $"{QuantityText.OfPh(plan.EndPh, style)}; gas held in {QuantityText.OfPh(plan.EndPhGasHeld, style)}, gas gone {QuantityText.OfPh(plan.EndPhGasGone, style)}");
         Say(text, "span of the alkali", $"{Closeness(plan.Alkali)}, mostly {CauseWords.Of(plan.AlkaliSpanCause)}");
-        if (double.IsFinite(plan.AlkaliPerTenthPh.Value)) Say(text, "near the aim", $"{QuantityText.Of(plan.AlkaliPerTenthPh, plan.Input.Alkali.Unit == SubstanceUnit.Gram ? "g" : "mL", style)} moves the pH by 0.1");
+        if (double.IsFinite(plan.AlkaliPerTenthPh.Value)) Say(text, "near the aim", $"{QuantityText.Of(plan.AlkaliPerTenthPh, plan.Input.Alkali.Unit == SubstanceUnit.Gram ? "g" : "mL", style, Math.Pow(10, Math.Floor(Math.Log10(plan.AlkaliPerTenthPh.Value)) - 1))} moves the pH by 0.1");
         if (plan.AllGasLitres > 0.01) Say(text, "gas", $"{QuantityText.Of(plan.GasLitres, "L", style)} while adding, {plan.AllGasLitres.ToString("0.#", CultureInfo.InvariantCulture)} L in all");
         Say(text, "comes down", plan.Solids.Count == 0 ? "nothing that lasts" : string.Join("; ", plan.Solids.Select(s => $"{s.PlainName} {QuantityText.OfMass(s.Grams, style)}")));
         Say(text, "metal left", $"{QuantityText.Of(plan.DissolvedMetalMilligramsPerLitre, "mg/L", style)}");
@@ -77,8 +78,8 @@ internal static class PlanText
             foreach (Assumption a in answer.Assumptions) Say(text, FieldNames.Of(a.Field) is var name && name == a.Field ? a.Field.Replace('-', ' ') : name, $"{a.Text} [{a.Source}]");
         }
         text.AppendLine().AppendLine("Mind");
-        foreach (PlanCaution c in answer.Cautions) Say(text, "", c.Level == CautionWord.Mind ? c.Text : Spoken(c));
-        foreach (Finding f in plan.Findings.Where(f => f.Level == FindingLevel.Note)) Say(text, "", FindingWords.Of(f, plan));
+        foreach (PlanCaution c in answer.Cautions) Say(text, Bullet, c.Level == CautionWord.Mind ? c.Text : Spoken(c));
+        foreach (Finding f in plan.Findings.Where(f => f.Level == FindingLevel.Note)) Say(text, Bullet, FindingWords.Of(f, plan));
         text.AppendLine().AppendLine("How reckoned: alumroot serve, then /handbook/how/plan; docs/models/plan.md");
     }
 
@@ -126,5 +127,5 @@ internal static class PlanText
 
     private static string Ended(string s) => s.EndsWith('.') ? s : s + ".";
 
-    private static void Say(StringBuilder text, string label, string what) => text.AppendLine(Columns.Beside("  " + label, what, label.Length == 0 ? 2 : Label));
+    private static void Say(StringBuilder text, string label, string what) => text.AppendLine(Columns.Beside("  " + label, what, label == Bullet ? 4 : Label));
 }
