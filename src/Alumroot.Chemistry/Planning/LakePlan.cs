@@ -194,13 +194,16 @@ public sealed record LakePlan
     /// <summary>Solids at the end.</summary>
     public required IReadOnlyList<SolidAmount> Solids { get; init; }
 
-    /// <summary>Metal left in solution at the end, mg/L.</summary>
+    /// <summary>Metal left in solution at the end, mg/L; with a pH for an aim, when that pH is reached.</summary>
     public required Estimate DissolvedMetalMilligramsPerLitre { get; init; }
 
-    /// <summary>Share of the metal left in solution at the end.</summary>
+    /// <summary>Share of the metal left in solution at the end; with a pH for an aim, when that pH is reached.</summary>
     public required Estimate DissolvedMetalShare { get; init; }
 
-    /// <summary>Air-dry pigment, grams.</summary>
+    /// <summary>Share of the metal left in solution when the planned amount is poured in whatever the strip says.</summary>
+    public required Estimate DissolvedMetalShareBlind { get; init; }
+
+    /// <summary>Air-dry pigment, grams; with a pH for an aim, when that pH is reached.</summary>
     public required Estimate YieldGrams { get; init; }
 
     /// <summary>Moles of lake metal for each gram of colourant; null when the colourant is not known.</summary>

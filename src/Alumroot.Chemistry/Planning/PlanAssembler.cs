@@ -8,7 +8,7 @@ internal sealed class PlanAssembler(
     LakePlanInput input, BathModel bath, PathBundle saltFirst, Estimate alkali, SpanCause cause, double stoichiometric, double saltWater, double alkaliWaterPerUnit)
 {
     private const int CurvePoints = 41;
-    private const double RoomForFroth = 4.4;     // times the liquid: 125 mL foamed to 550 mL in a photographed madder run [makingknowing2022]
+    private const double RoomForFroth = 4.4;     // times the liquid: 125 mL foamed to 550 mL in a photographed madder run [making_knowing_trio2022]
     private const double RoomWithoutFroth = 1.3; // common practice, no source
     private readonly bool _alkaliLast = input.Order == OrderOfAddition.SaltFirst;
     private readonly EquilibriumState?[] _first = new EquilibriumState?[2];
@@ -23,7 +23,9 @@ internal sealed class PlanAssembler(
         PathBundle bundle = _alkaliLast ? saltFirst : AlkaliFirst();
         PlanPath hydroxide = Middle(SolidIdea.Hydroxide, last, null), basic = bath.IdeaMatters ? Middle(SolidIdea.BasicSalt, last, null) : hydroxide;
         Estimate endPh = bundle.At(p => p.Ph, end);
-        Estimate dissolved = bundle.At(p => p.DissolvedFraction, end);
+        // With a pH for an aim the maker stops by the strip, so what is left dissolved is read where each draw reaches it; "blind" is the planned amount poured in whatever the strip says.
+        double where(PlanPath p, double stretch) => input.Aim is PlanAim.ToPh aim && _alkaliLast ? Math.Clamp(p.FirstAtPh(aim.Ph.Value), 0, p.LastX) : end * stretch;
+        Estimate dissolved = PathBundle.Summarise(bundle.Read((p, f) => p.At(p.DissolvedFraction, where(p, f))));
         double metalMilligramsPerLitre = bath.MetalMoles * bath.GramsPerMoleOfMetal * 1000 / _litres;
         IReadOnlyList<PlanPoint> curve = Curve(bundle, hydroxide, basic, last, metalMilligramsPerLitre);
         double allGas = LakePlanner.GasLitres(_planned * input.Alkali.CarbonDioxideMolPerUnit + 2 * input.Hardness.MillimolesPerLitre / 1000 * input.Water.Litres, input.Temperature.Celsius);
@@ -53,8 +55,9 @@ internal sealed class PlanAssembler(
             Telling = bath.IdeaMatters && _alkaliLast ? Telling(bundle) : null,
             Solids = Solids(hydroxide, basic, end),
             DissolvedMetalShare = dissolved,
+            DissolvedMetalShareBlind = bundle.At(p => p.DissolvedFraction, end),
             DissolvedMetalMilligramsPerLitre = dissolved.Times(metalMilligramsPerLitre),
-            YieldGrams = YieldModel.Grams(bundle, end, input.DryDyestuff?.Grams ?? 0, input.Seed),
+            YieldGrams = YieldModel.Grams(bundle, where, input.DryDyestuff?.Grams ?? 0, input.Seed),
             MetalMillimolesPerGramColourant = PerColourant(),
             Washes = steps,
             Portions = PortionPlanner.Plan(bundle, end, _alkaliLast ? _planned : input.Salts.Sum(s => s.Amount.Grams), input, allGas, _litres),

@@ -57,7 +57,7 @@ internal readonly record struct PlanDraw(
             input.PlantAcidPk - StandardAcidPk + PkSd * Distributions.NormalQuantile(u[4]),
             Skewed(input.PlantAcidMilliequivalentsPerGram, u[5]),
             MostFreeAcidShare * u[6],
-            Math.Max(0, 1 + hardnessHalfSpan / Distributions.NormalHalfWidth90 * Distributions.NormalQuantile(u[7])),
+            Math.Max(0.02, 1 + hardnessHalfSpan / Distributions.NormalHalfWidth90 * Distributions.NormalQuantile(u[7])),
             1 + WaterSd * Distributions.NormalQuantile(u[8]),
             0.5 + 0.5 * u[9]);
     }

@@ -25,8 +25,8 @@ internal static class PlanFindings
             if (ratio > 1.3 && plan.EndPh.Value > 8) Say("alkali-too-much", FindingLevel.DoesNotAddUp, ("ratio", ratio), ("base_per_metal", plan.BasePerMetal), ("ph", plan.EndPh.Value), ("alkali_needed", plan.StoichiometricAlkali));
             if (ratio < 0.8 && plan.DissolvedMetalShare.Value > 0.05) Say("alkali-too-little", FindingLevel.DoesNotAddUp, ("ratio", ratio), ("base_per_metal", plan.BasePerMetal), ("dissolved_percent", 100 * plan.DissolvedMetalShare.Value), ("alkali_needed", plan.StoichiometricAlkali));
         }
-        if (plan.DissolvedMetalShare.Value > 0.01 && plan.EndPh.Value < 6) Say("metal-stays-dissolved", FindingLevel.Mind, ("percent", 100 * plan.DissolvedMetalShare.Value), ("percent_high", 100 * plan.DissolvedMetalShare.High));
-        if (aluminium && plan.DissolvedMetalShare.High > 0.02 && plan.EndPh.High > 8) Say("lake-dissolves-again", FindingLevel.Mind, ("ph", plan.EndPh.High), ("percent", 100 * plan.DissolvedMetalShare.High));
+        if (plan.DissolvedMetalShare.Value > 0.01 && plan.EndPh.Value < 6.2) Say("metal-stays-dissolved", FindingLevel.Mind, ("percent", 100 * plan.DissolvedMetalShare.Value), ("percent_high", 100 * plan.DissolvedMetalShare.High));
+        if (aluminium && plan.DissolvedMetalShareBlind.High > 0.02 && plan.EndPh.High > 8) Say("lake-dissolves-again", FindingLevel.Mind, ("ph", plan.EndPh.High), ("percent", 100 * plan.DissolvedMetalShareBlind.High));
         if (!carbonate && bath.BaseForMetal > 0) Say("no-carbonate-no-gas", FindingLevel.Note);
         if (carbonate && plan.EndPhGasGone.Value - plan.EndPhGasHeld.Value > 0.4)
             Say("ph-climbs-as-gas-leaves", FindingLevel.Mind, ("held", plan.EndPhGasHeld.Value), ("gone", plan.EndPhGasGone.Value));

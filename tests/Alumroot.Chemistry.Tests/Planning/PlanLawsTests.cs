@@ -31,8 +31,9 @@ public class PlanLawsTests
     }, iter: 60);
 
     [Fact]
-    public void The_middle_path_rises_and_gas_and_washes_fall_in_line() => AnyBath.Sample(input =>
+    public void The_middle_path_rises_and_gas_and_washes_fall_in_line() => AnyBath.Where(b => b.Salts[0].Substance.MolPerUnit("Al+3") > 0).Sample(input =>
     {
+        // Aluminium only: bicarbonate on iron, copper or zinc throws down a carbonate and sets acid free, so there the path may fall at first.
         LakePlan plan = Baths.Plan(input);
         for (int i = 1; i < plan.Curve.Count; i++)
         {
