@@ -85,7 +85,12 @@ public sealed partial class EquilibriumSolver
             DenseLu.Solve(_jacobian, _pivots, _rhs, _n);
             double largest = 0;
             for (int i = 0; i < _fixed; i++) largest = Math.Max(largest, Math.Abs(_rhs[i]));
-            if (!(largest < 0.3) || largest > 0.2 * before) break;
+            if (!(largest < 0.3) || largest > 0.2 * before)
+            {
+                // A long first step is still a better start for Newton than none.
+                if (correction == 0 && largest < 2) Apply(state, _rhs, 1);
+                break;
+            }
             before = largest;
             Apply(state, _rhs, 1);
             Evaluate(state, false);
