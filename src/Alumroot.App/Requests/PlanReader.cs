@@ -129,7 +129,7 @@ internal sealed class PlanReader
             _fields.Trouble(PlanFields.Dyestuff, $"Dyestuff: '{typed}' can mean {string.Join(" or ", named.Select(d => $"{d.Name} ({d.Key})"))}. Which is it?", [.. named.Select(d => d.Key)]);
             return null;
         }
-        string[] near = [.. CatalogueData.Embedded.Search.Find(typed).Suggestions.Where(s => CatalogueData.Embedded.DyestuffsNamed(s).Count > 0).Take(3)];
+        string[] near = [.. NearestName.To(typed, CatalogueData.Embedded.Dyestuffs.SelectMany(d => (string[])[d.Key, d.Name, .. d.Aliases]))];
         _fields.Trouble(PlanFields.Dyestuff, $"Dyestuff: '{typed}' is not in the handbook. {(near.Length > 0 ? $"Did you mean {string.Join(" or ", near)}? " : "")}Leave it empty to plan the substrate alone.", near);
         return null;
     }

@@ -26,7 +26,7 @@ internal static partial class SubstanceReader
         }
         if (named.Count == 0)
         {
-            string[] near = [.. data.Search.Find(name).Suggestions.Where(s => data.ReagentsNamed(s).Any(r => Fits(r, role))).Take(3)];
+            string[] near = [.. NearestName.To(name, data.Reagents.Where(r => r.Stance != Stance.Refused && Fits(r, role)).SelectMany(r => (string[])[r.Key, r.Name, .. r.Aliases]))];
             return new Answer(null, $"{fieldLabel}: '{name}' is not known. {(near.Length > 0 ? $"Did you mean {string.Join(" or ", near)}?" : "'alumroot lookup' and the handbook list what is.")}", null, null, near);
         }
         if (named.Count > 1)

@@ -74,13 +74,16 @@ public static class PlanVerb
 
     private static int Write(PlanAnswer answer, bool json, bool csv, bool quiet, Channels channels)
     {
+        if (answer.Refusal is { } refusal)
+        {
+            if (json) channels.Data.WriteLine(Json.Text(PlanJson.Refused(refusal)));
+            return channels.End(ExitCode.CannotBeMet, PlanText.Refused(refusal));
+        }
         if (answer.Troubles.Count > 0)
         {
             foreach (Parts.FieldTrouble trouble in answer.Troubles) channels.Messages.WriteLine(trouble.Sentence);
             return ExitCode.InputWrong;
         }
-        if (answer.Refusal is { } refusal)
-            return channels.End(ExitCode.CannotBeMet, PlanText.Refused(refusal));
         if (answer.Plan is null)
         {
             if (json) channels.Data.WriteLine(Json.Text(PlanJson.NotPlanned(answer)));

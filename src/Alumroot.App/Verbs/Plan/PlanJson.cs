@@ -78,6 +78,8 @@ internal static class PlanJson
         return document;
     }
 
+    internal static Dictionary<string, object?> Refused(PlanRefusal refusal) => new() { ["refused"] = refusal.What, ["reason"] = refusal.Reason, ["instead"] = refusal.Instead };
+
     internal static Dictionary<string, object?> NotPlanned(PlanAnswer answer)
     {
         var document = new Dictionary<string, object?> { ["reason"] = PlanText.NotPlanned(answer) };
