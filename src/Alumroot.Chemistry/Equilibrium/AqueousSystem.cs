@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Alumroot.Chemistry.Constants;
 
 namespace Alumroot.Chemistry.Equilibrium;
@@ -33,6 +34,7 @@ public sealed class AqueousSystem
 
     internal readonly int Nc;               // components without water
     internal readonly int Ns;               // species
+    internal readonly int NsPadded;         // species rounded up to whole vectors; what is beyond has ln K of -1000 and so no amount
     internal readonly int Np;               // phases
     internal readonly int ProtonIndex;
     internal readonly double[] LnK;         // per species, natural logarithm
@@ -81,10 +83,11 @@ public sealed class AqueousSystem
         Species = constants.Species.Where(s => s.Formation.Terms.All(t => _componentIndex.ContainsKey(t.Component))).ToArray();
         Ns = Species.Count;
         _speciesIndex = Species.Select((s, i) => (s.Name, i)).ToDictionary(x => x.Name, x => x.i, StringComparer.Ordinal);
-        LnK = new double[Ns];
-        DhLimit = new double[Ns];
-        DhC = new double[Ns];
-        DhSlope = new double[Ns];
+        NsPadded = (Ns + Vector256<double>.Count - 1) / Vector256<double>.Count * Vector256<double>.Count;
+        LnK = Padded();
+        DhLimit = new double[NsPadded];
+        DhC = new double[NsPadded];
+        DhSlope = new double[NsPadded];
         HalfZ2 = new double[Ns];
         Charge = new double[Ns];
         LnKPerKelvin = new double[Ns];
@@ -149,7 +152,8 @@ public sealed class AqueousSystem
         if (log10Atm is { } pressure)
             for (int p = 0; p < Np; p++)
                 if (Rules[p] == PhaseRule.Vents) _log10Atm[p] = pressure;
-        (LnK, DhLimit, DhC, DhSlope, PhaseLnK) = (new double[Ns], new double[Ns], new double[Ns], new double[Ns], new double[Np]);
+        NsPadded = like.NsPadded;
+        (LnK, DhLimit, DhC, DhSlope, PhaseLnK) = (Padded(), new double[NsPadded], new double[NsPadded], new double[NsPadded], new double[Np]);
         (LnKPerKelvin, DhLimitPerKelvin, DhCPerKelvin, DhSlopePerKelvin, PhaseLnKPerKelvin) = (new double[Ns], new double[Ns], new double[Ns], new double[Ns], new double[Np]);
         ApplyTemperature(log10Shift);
     }
@@ -191,6 +195,13 @@ public sealed class AqueousSystem
     {
         ArgumentNullException.ThrowIfNull(reagent);
         foreach ((string c, double n) in reagent.Delivers.Terms) totalsMol[_componentIndex[c]] += n * moles;
+    }
+
+    private double[] Padded()
+    {
+        var lnK = new double[NsPadded];
+        Array.Fill(lnK, -1000);
+        return lnK;
     }
 
     private void ApplyTemperature(Func<string, double>? log10Shift)

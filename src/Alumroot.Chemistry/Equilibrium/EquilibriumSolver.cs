@@ -1,4 +1,6 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using Alumroot.Numerics;
 
 namespace Alumroot.Chemistry.Equilibrium;
@@ -14,7 +16,7 @@ public sealed partial class EquilibriumSolver
     private const double LnTo10 = 2.302585092994046;
     private readonly AqueousSystem _s;
     private readonly int _nc, _fixed, _nMax;
-    private readonly double[] _jacobian, _rhs, _scale, _rowInverse, _totals, _previous, _tangent, _slack, _phaseSize;
+    private readonly double[] _jacobian, _rhs, _scale, _rowInverse, _totals, _previous, _tangent, _slack, _phaseSize, _g;
     private readonly int[] _pivots, _activeIndex;
     private int _n, _active;
     private double _mass;
@@ -34,6 +36,7 @@ public sealed partial class EquilibriumSolver
         _scale = new double[_nc + 1];
         _totals = new double[_nc + 1];
         _rowInverse = new double[_nc + 1];
+        _g = new double[system.NsPadded];
         _previous = new double[_nc + 1];
         _pivots = new int[_nMax];
         _activeIndex = new int[system.Np];
@@ -219,82 +222,32 @@ public sealed partial class EquilibriumSolver
         for (int a = 0; a < _active; a++) state.PhaseMol[_activeIndex[a]] += factor * step[_fixed + a];
     }
 
-    /// <summary>Fills the right-hand side (minus the residuals) and, if wanted, the Jacobian, both with rows scaled to the size of their terms; keeps the worst mass balance and the net charge.</summary>
+    /// <summary>Fills the right-hand side (minus the residuals) and, if wanted, the Jacobian, both with rows scaled to the size of their terms; keeps the worst balance.</summary>
     private void Evaluate(EquilibriumState state, bool withJacobian)
     {
         AqueousSystem s = _s;
-        int nc = _nc, n = _n, ns = s.Ns;
-        double[] u = state.LnActivity;
+        int nc = _nc, n = _n;
         double kg = Math.Exp(state.LnKgWater), strength = Math.Exp(state.LnIonicStrength), root = Math.Sqrt(strength);
-        Span<double> r = _rhs.AsSpan(0, n);
-        Span<double> jac = _jacobian.AsSpan(0, n * n);
-        r.Clear();
-        if (withJacobian) jac.Clear();
-        Span<double> scale = _scale;
-        for (int j = 0; j <= nc; j++) scale[j] = Math.Abs(_totals[j]);
-        int kgCol = nc + 1, strengthCol = nc + 2;
-        int strengthRow = (nc + 1) * n, waterRow = (nc + 2) * n;
-        double halfZ2M = 0, allM = 0, strengthByStrength = 0, waterByStrength = 0;
-        ReadOnlySpan<int> start = s.TermStart, index = s.TermIndex;
-        ReadOnlySpan<double> coefficient = s.TermCoefficient;
-        for (int i = 0; i < ns; i++)
-        {
-            double c = s.DhC[i];
-            double den = 1 + c * root;
-            double lnGamma = s.DhSlope[i] * strength - s.DhLimit[i] * root / den;
-            double ln = s.LnK[i] - lnGamma;
-            int t0 = start[i], t1 = start[i + 1];
-            for (int t = t0; t < t1; t++) ln += coefficient[t] * u[index[t]];
-            double m = Math.Exp(ln);
-            double amount = kg * m;
-            state.Molal[i] = m;
-            halfZ2M += s.HalfZ2[i] * m;
-            allM += m;
-            for (int t = t0; t < t1; t++)
-            {
-                int j = index[t];
-                double term = coefficient[t] * amount;
-                r[j] += term;
-                scale[j] += Math.Abs(term);
-            }
-            if (!withJacobian) continue;
-            double g = s.DhSlope[i] * strength - s.DhLimit[i] * 0.5 * root / (den * den);   // d ln gamma / d ln I
-            double zi = s.HalfZ2[i] * m;
-            strengthByStrength -= zi * g;
-            waterByStrength -= m * g;
-            for (int t = t0; t < t1; t++)
-            {
-                int j = index[t];
-                double term = coefficient[t] * amount;
-                Span<double> row = jac.Slice(j * n, n);
-                for (int q = t0; q < t1; q++) row[index[q]] += term * coefficient[q];
-                row[kgCol] += term;
-                row[strengthCol] -= term * g;
-                jac[strengthRow + j] += zi * coefficient[t];
-                jac[waterRow + j] += m * coefficient[t];
-            }
-        }
+        Span<double> r = _rhs.AsSpan(0, n), scale = _scale;
+        Speciate(state, strength, root, withJacobian);
+        (double halfZ2M, double allM) = Balance(state, kg, r, scale);
+        // The species' part of each balance is also its derivative by ln kg of water, and over kg that of all molalities by the component.
+        if (withJacobian) FillJacobian(state, kg, strength, halfZ2M, r);
         double water = kg * AqueousSystem.WaterMolesPerKg;
         r[nc] += water;
         scale[nc] += water;
-        if (withJacobian) jac[nc * n + kgCol] += water;
         for (int a = 0; a < _active; a++)
         {
             int p = _activeIndex[a];
-            double moles = state.PhaseMol[p];
+            double moles = state.PhaseMol[p], si = -s.PhaseLnK[p];
             ReadOnlySpan<double> nu = s.PhaseNu.AsSpan(p * (nc + 1), nc + 1);
-            double si = -s.PhaseLnK[p];
-            int row = (_fixed + a) * n;
-            for (int j = 0; j <= nc; j++)
+            for (int j = 0; j < nu.Length; j++)
             {
                 double v = nu[j];
                 if (v == 0) continue;
-                si += v * u[j];
+                si += v * state.LnActivity[j];
                 r[j] += v * moles;
                 scale[j] += Math.Abs(v * moles);
-                if (!withJacobian) continue;
-                jac[j * n + _fixed + a] = v;
-                jac[row + j] = v;
             }
             r[_fixed + a] = -si;
         }
@@ -307,25 +260,116 @@ public sealed partial class EquilibriumSolver
             r[j] = -residual;
             if (!withJacobian) continue;
             _rowInverse[j] = inverse;
-            Span<double> row = jac.Slice(j * n, n);
+            Span<double> row = _jacobian.AsSpan(j * n, n);
             for (int k = 0; k < row.Length; k++) row[k] *= inverse;
         }
-        double inverseStrength = 1 / strength;
-        double aw = Math.Exp(u[nc]);
-        r[nc + 1] = 1 - halfZ2M * inverseStrength;
-        r[nc + 2] = 1 - aw - 0.017 * allM;
-        worst = Math.Max(worst, Math.Max(Math.Abs(r[nc + 1]), Math.Abs(r[nc + 2])));
-        _mass = worst;
-        if (!withJacobian) return;
-        Span<double> strengths = jac.Slice(strengthRow, n), waters = jac.Slice(waterRow, n);
+        r[nc + 1] = 1 - halfZ2M / strength;
+        r[nc + 2] = 1 - Math.Exp(state.LnActivity[nc]) - 0.017 * allM;
+        _mass = Math.Max(worst, Math.Max(Math.Abs(r[nc + 1]), Math.Abs(r[nc + 2])));
+    }
+
+    /// <summary>Molality of every species, four at a time; with it the change of ln of the activity coefficient with ln of the ionic strength.</summary>
+    private void Speciate(EquilibriumState state, double strength, double root, bool withSlope)
+    {
+        AqueousSystem s = _s;
+        double[] u = state.LnActivity, molal = state.Molal;
+        Vector256<double> one = Vector256.Create(1.0), vRoot = Vector256.Create(root), vStrength = Vector256.Create(strength), half = Vector256.Create(0.5);
+        for (int i = 0; i < molal.Length; i += Vector256<double>.Count)
+        {
+            Vector256<double> den = one + Vector256.Create(s.DhC, i) * vRoot;
+            Vector256<double> limit = Vector256.Create(s.DhLimit, i) * vRoot / den, slope = Vector256.Create(s.DhSlope, i) * vStrength;
+            (Vector256.Create(s.LnK, i) + limit - slope).CopyTo(molal, i);
+            if (withSlope) (slope - half * limit / den).CopyTo(_g, i);
+        }
+        ReadOnlySpan<int> start = s.TermStart, index = s.TermIndex;
+        ReadOnlySpan<double> coefficient = s.TermCoefficient;
+        for (int i = 0; i < s.Ns; i++)
+        {
+            double sum = 0;
+            for (int t = start[i]; t < start[i + 1]; t++) sum += coefficient[t] * u[index[t]];
+            molal[i] += sum;
+        }
+        for (int i = 0; i < molal.Length; i += Vector256<double>.Count) Vector256.Exp(Vector256.Create(molal, i)).CopyTo(molal, i);
+    }
+
+    /// <summary>Adds the species to the balances and to the scales of the rows.</summary>
+    private (double HalfZ2M, double AllM) Balance(EquilibriumState state, double kg, Span<double> r, Span<double> scale)
+    {
+        AqueousSystem s = _s;
+        r.Clear();
+        for (int j = 0; j <= _nc; j++) scale[j] = Math.Abs(_totals[j]);
+        ReadOnlySpan<int> start = s.TermStart, index = s.TermIndex;
+        ReadOnlySpan<double> coefficient = s.TermCoefficient, molal = state.Molal;
+        double halfZ2M = 0, allM = 0;
+        for (int i = 0; i < s.Ns; i++)
+        {
+            double m = molal[i], amount = kg * m;
+            halfZ2M += s.HalfZ2[i] * m;
+            allM += m;
+            for (int t = start[i]; t < start[i + 1]; t++)
+            {
+                int j = index[t];
+                double term = coefficient[t] * amount;
+                r[j] += term;
+                scale[j] += Math.Abs(term);
+            }
+        }
+        return (halfZ2M, allM);
+    }
+
+    /// <summary>Derivatives of all rows; those of the balances are scaled later with their residuals.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="kg">Kilograms of water.</param>
+    /// <param name="strength">Ionic strength.</param>
+    /// <param name="halfZ2M">Half the sum of z squared times molality.</param>
+    /// <param name="speciesMol">Moles of each component in species.</param>
+    private void FillJacobian(EquilibriumState state, double kg, double strength, double halfZ2M, ReadOnlySpan<double> speciesMol)
+    {
+        AqueousSystem s = _s;
+        int nc = _nc, n = _n, strengthColumn = nc + 2, strengthRow = (nc + 1) * n, waterRow = (nc + 2) * n;
+        Array.Clear(_jacobian, 0, n * n);
+        // The innermost loop of every solve: references instead of checked indexes, whose bounds the compiled system guarantees.
+        ref double jac = ref MemoryMarshal.GetArrayDataReference(_jacobian);
+        ref int index = ref MemoryMarshal.GetArrayDataReference(s.TermIndex);
+        ref double coefficient = ref MemoryMarshal.GetArrayDataReference(s.TermCoefficient);
+        double strengthByStrength = 0, waterByStrength = 0, inverseStrength = 1 / strength;
+        for (int i = 0; i < s.Ns; i++)
+        {
+            double m = state.Molal[i], amount = kg * m, g = _g[i], zi = s.HalfZ2[i] * m;
+            strengthByStrength -= zi * g;
+            waterByStrength -= m * g;
+            int t0 = s.TermStart[i], t1 = s.TermStart[i + 1];
+            for (int t = t0; t < t1; t++)
+            {
+                int j = Unsafe.Add(ref index, t);
+                double c = Unsafe.Add(ref coefficient, t), term = c * amount;
+                ref double row = ref Unsafe.Add(ref jac, j * n);
+                for (int q = t0; q < t1; q++) Unsafe.Add(ref row, Unsafe.Add(ref index, q)) += term * Unsafe.Add(ref coefficient, q);
+                Unsafe.Add(ref row, strengthColumn) -= term * g;
+                Unsafe.Add(ref jac, strengthRow + j) += zi * c;
+            }
+        }
+        double inverseKg = 1 / kg;
         for (int j = 0; j <= nc; j++)
         {
-            strengths[j] *= inverseStrength;
-            waters[j] *= 0.017;
+            _jacobian[j * n + nc + 1] = speciesMol[j];
+            _jacobian[strengthRow + j] *= inverseStrength;
+            _jacobian[waterRow + j] = 0.017 * speciesMol[j] * inverseKg;
         }
-        strengths[strengthCol] = (strengthByStrength - halfZ2M) * inverseStrength;
-        waters[nc] += aw;
-        waters[strengthCol] = 0.017 * waterByStrength;
+        _jacobian[nc * n + nc + 1] += kg * AqueousSystem.WaterMolesPerKg;
+        _jacobian[strengthRow + strengthColumn] = (strengthByStrength - halfZ2M) * inverseStrength;
+        _jacobian[waterRow + nc] += Math.Exp(state.LnActivity[nc]);
+        _jacobian[waterRow + strengthColumn] = 0.017 * waterByStrength;
+        for (int a = 0; a < _active; a++)
+        {
+            ReadOnlySpan<double> nu = s.PhaseNu.AsSpan(_activeIndex[a] * (nc + 1), nc + 1);
+            for (int j = 0; j < nu.Length; j++)
+            {
+                if (nu[j] == 0) continue;
+                _jacobian[j * n + _fixed + a] = nu[j];
+                _jacobian[(_fixed + a) * n + j] = nu[j];
+            }
+        }
     }
 
     private WhyNot Prove(EquilibriumState state)

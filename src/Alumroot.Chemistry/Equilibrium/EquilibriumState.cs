@@ -9,7 +9,7 @@ public sealed class EquilibriumState
     internal readonly double[] LnActivity;   // components, then water
     internal readonly double[] PhaseMol;
     internal readonly bool[] Present;
-    internal readonly double[] Molal;        // per species
+    internal readonly double[] Molal;        // per species, padded to whole vectors
     internal double LnKgWater;
     internal double LnIonicStrength;
     internal bool Solved;
@@ -23,7 +23,7 @@ public sealed class EquilibriumState
         LnActivity = new double[system.Nc + 1];
         PhaseMol = new double[system.Np];
         Present = new bool[system.Np];
-        Molal = new double[system.Ns];
+        Molal = new double[system.NsPadded];
     }
 
     /// <summary>The system it belongs to.</summary>
