@@ -6,7 +6,7 @@ using BenchmarkDotNet.Attributes;
 namespace Alumroot.Benchmarks;
 
 /// <summary>A solve from nothing known, and the making of the system before it.</summary>
-[MemoryDiagnoser]
+[MemoryDiagnoser, MinColumn]
 public class ColdSolveBenchmarks
 {
     private readonly ConstantSet _set = EmbeddedConstants.Set;

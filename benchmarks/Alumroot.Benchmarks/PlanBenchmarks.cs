@@ -5,7 +5,7 @@ using BenchmarkDotNet.Attributes;
 namespace Alumroot.Benchmarks;
 
 /// <summary>A whole madder lake: 100 g of root in 2 L, 50 g of potash alum, soda ash to pH 6.5, with its spans.</summary>
-[MemoryDiagnoser]
+[MemoryDiagnoser, MinColumn]
 public class PlanBenchmarks
 {
     private LakePlanInput _madder = null!;

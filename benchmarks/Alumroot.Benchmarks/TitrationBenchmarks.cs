@@ -6,7 +6,7 @@ using BenchmarkDotNet.Attributes;
 namespace Alumroot.Benchmarks;
 
 /// <summary>The measured titration: 0.05 mol/kg potash alum, 0.09 mol/kg sodium carbonate in 5,000 steps, 25 C, fresh aluminium hydroxide and venting allowed. Figures are per step.</summary>
-[MemoryDiagnoser]
+[MemoryDiagnoser, MinColumn]
 public class TitrationBenchmarks
 {
     private const int Steps = 5000;
