@@ -10,6 +10,7 @@ public sealed record Place(string Name, string Address, string Question)
     public static IReadOnlyList<Place> All { get; } =
     [
         new("Waiting", "", "what is due now and next"),
+        new("Lakes", "lakes", "plan a lake, look at plans"),
         new("Handbook", "handbook", "dyestuffs, salts, alkalis, troubles"),
         new("Find", "find", "search everything here"),
     ];
