@@ -16,19 +16,5 @@ public static class ClosenessWords
     };
 
     /// <summary>The word and the main cause: "fair, mostly the plant's own acid"; null for an exact value.</summary>
-    public static string? Of(Estimate estimate, SpanCause cause) => Of(estimate) is { } word ? $"{word}, mostly {Of(cause)}" : null;
-
-    /// <summary>What makes a span as wide as it is.</summary>
-    public static string Of(SpanCause cause) => cause switch
-    {
-        SpanCause.KindOfSolid => "which solid comes down",
-        SpanCause.SolubilityOfSolid => "how little the fresh solid dissolves",
-        SpanCause.GasHeld => "how much gas the bath still holds",
-        SpanCause.PlantAcid => "the plant's own acid",
-        SpanCause.AlkaliStrength => "the strength of the alkali",
-        SpanCause.SaltStrength => "the strength of the salt",
-        SpanCause.Hardness => "the hardness of the water",
-        SpanCause.FreeAcid => "free acid in the salt",
-        _ => "the temperature of the bath",
-    };
+    public static string? Of(Estimate estimate, SpanCause cause) => Of(estimate) is { } word ? $"{word}, mostly {CauseWords.Of(cause)}" : null;
 }
