@@ -26,6 +26,7 @@ internal sealed class PlanAssembler(
         PathBundle bundle = _alkaliLast ? saltFirst : AlkaliFirst();
         PlanPath hydroxide = Middle(SolidIdea.Hydroxide, last), basic = bath.IdeaMatters ? Middle(SolidIdea.BasicSalt, last) : hydroxide;
         Estimate endPh = bundle.At(p => p.Ph, end);
+        PlanDraw[] spread = SpreadDraws(bundle, end);
         // With a pH for an aim the maker stops by the strip, so what is left dissolved is read where each draw reaches it; "blind" is the planned amount poured in whatever the strip says.
         double where(PlanPath p, double stretch) => input.Aim is PlanAim.ToPh aim && _alkaliLast ? Math.Clamp(p.FirstAtPh(aim.Ph.Value), 0, p.LastX) : end * stretch;
         Estimate dissolved = PathBundle.Summarise(bundle.Read((p, f) => p.At(p.DissolvedFraction, where(p, f))));
@@ -47,8 +48,8 @@ internal sealed class PlanAssembler(
             SamplePaths = SamplePaths(bundle, last),
             StartPh = bundle.At(p => p.Ph, 0),
             EndPh = endPh,
-            EndPhGasHeld = GasEnd(0, end),
-            EndPhGasGone = GasEnd(-3.4, end),
+            EndPhGasHeld = GasEnd(spread, 0, end, endPh),
+            EndPhGasGone = GasEnd(spread, -3.4, end, endPh),
             EndIonicStrengthMolal = hydroxide.At(hydroxide.IonicStrength, end),
             GasLitres = bundle.At(p => p.GasMol, end).Times(LakePlanner.GasLitres(1, input.Temperature.Celsius)),
             AllGasLitres = allGas,
@@ -93,26 +94,24 @@ internal sealed class PlanAssembler(
         return path.Count > 1 ? path : saltFirst.Paths[0];
     }
 
-    /// <summary>pH at the end for a gas pressure, over both ideas and both sides of the solid's solubility.</summary>
-    private Estimate GasEnd(double log10Gas, double end)
-    {
-        SolidIdea[] ideas = bath.IdeaMatters ? [SolidIdea.Hydroxide, SolidIdea.BasicSalt] : [SolidIdea.Hydroxide];
-        // 1.28 standard deviations on each side hold four in five; with the two ideas together about nine in ten.
-        (SolidIdea Idea, double Shift)[] truths = [.. ideas.SelectMany(i => (double[])[-1.28, 0, 1.28], (i, shift) => (i, shift))];
-        var values = new double[truths.Length];
-        double[] xs = [.. EndGrid.Select(f => f * end)];
-        Parallel.For(0, truths.Length, i => values[i] = EndPh(truths[i].Idea, truths[i].Shift, log10Gas, xs));
-        Array.Sort(values);
-        return new Estimate(0.5 * (values[(values.Length - 1) / 2] + values[values.Length / 2]), values[0], values[^1]);
-    }
+    /// <summary>Every third draw in the order of its pH at the end: few enough to follow again, and spread as all are.</summary>
+    private static PlanDraw[] SpreadDraws(PathBundle bundle, double end) =>
+        [.. Enumerable.Range(0, bundle.Paths.Count).OrderBy(i => bundle.Paths[i].At(bundle.Paths[i].Ph, end)).Where((_, rank) => rank % 3 == 1).Select(i => bundle.Draws[i])];
 
-    private double EndPh(SolidIdea idea, double shift, double log10Gas, double[] xs)
+    /// <summary>pH at the end if the gas keeps a given pressure, log10 atm; draws that cannot be solved are left out, and where none can, the end in a stirred bath stands.</summary>
+    private Estimate GasEnd(PlanDraw[] draws, double log10Gas, double end, Estimate otherwise)
     {
-        PlanDraw d = PlanDraw.Middle(idea, input) with { PlainShift = shift * PlanDraw.PlainSd, BasicShift = shift * PlanDraw.BasicSd };
-        (double[] start, double[] perUnit) = Setup(d);
-        var tracer = new PathTracer(bath.SystemFor(d, log10Gas), start, perUnit, bath.MetalIndexes);
-        var path = new PlanPath(tracer.State.System.Phases.Count);
-        return tracer.Trace(xs, path, _first[(int)idea], out _) ? path.Ph[path.Count - 1] : saltFirst.Paths[0].At(saltFirst.Paths[0].Ph, xs[^1]);
+        double[] xs = [.. EndGrid.Select(f => f * end)];
+        var values = new double[draws.Length];
+        Parallel.For(0, draws.Length, i =>
+        {
+            (double[] start, double[] perUnit) = Setup(draws[i]);
+            var tracer = new PathTracer(bath.SystemFor(draws[i], log10Gas), start, perUnit, bath.MetalIndexes);
+            var path = new PlanPath(tracer.State.System.Phases.Count);
+            values[i] = tracer.Trace(xs, path, _first[(int)draws[i].Idea], out _) ? path.Ph[path.Count - 1] : double.NaN;
+        });
+        double[] solved = [.. values.Where(double.IsFinite)];
+        return solved.Length == 0 ? otherwise : PathBundle.Summarise(solved);
     }
 
     private PlanPoint[] Curve(PathBundle bundle, PlanPath hydroxide, PlanPath basic, double last, double metalMilligramsPerLitre)
