@@ -27,8 +27,8 @@ internal sealed class PathBundle
 
     internal int Size => Paths.Count * Stretches;
 
-    /// <summary>Solves the draws; draws that cannot be solved are left out.</summary>
-    internal static PathBundle Solve(LakePlanInput input, BathModel bath, double[] xs, Func<PlanDraw, (double[] Start, double[] PerUnit)> setup)
+    /// <summary>Solves the draws; draws that cannot be solved are left out. A gas pressure that is given replaces each draw's own.</summary>
+    internal static PathBundle Solve(LakePlanInput input, BathModel bath, double[] xs, Func<PlanDraw, (double[] Start, double[] PerUnit)> setup, double? log10GasAtm = null)
     {
         var draws = new List<PlanDraw>();
         var paths = new List<PlanPath>();
@@ -62,7 +62,7 @@ internal sealed class PathBundle
         PlanPath? Follow(PlanDraw d, EquilibriumState? from, out EquilibriumState? first)
         {
             (double[] start, double[] perUnit) = setup(d);
-            var tracer = new PathTracer(bath.SystemFor(d), start, perUnit, bath.MetalIndexes);
+            var tracer = new PathTracer(bath.SystemFor(d, log10GasAtm), start, perUnit, bath.MetalIndexes);
             var path = new PlanPath(tracer.State.System.Phases.Count);
             return tracer.Trace(xs, path, from, out first) ? path : null;
         }

@@ -10,7 +10,7 @@ internal sealed class PlanAssembler(
     private const int CurvePoints = 41;
 
     // Few points suffice where only the end counts; the tracer halves its steps where the pH moves fast.
-    private static readonly double[] EndGrid = [1e-7, 0.1, 0.3, 0.5, 0.7, 0.8, 0.85, 0.9, 0.95, 1];
+    private static readonly double[] EndGrid = [1e-7, 0.1, 0.3, 0.5, 0.7, 0.8, 0.85, 0.9, 0.95, 1, 1.06, 1.15];
     private const double RoomForFroth = 4.4;     // times the liquid: 125 mL foamed to 550 mL in a photographed madder run [making_knowing_trio2022]
     private const double RoomWithoutFroth = 1.3; // common practice, no source
     private readonly bool _alkaliLast = input.Order == OrderOfAddition.SaltFirst;
@@ -26,7 +26,6 @@ internal sealed class PlanAssembler(
         PathBundle bundle = _alkaliLast ? saltFirst : AlkaliFirst();
         PlanPath hydroxide = Middle(SolidIdea.Hydroxide, last), basic = bath.IdeaMatters ? Middle(SolidIdea.BasicSalt, last) : hydroxide;
         Estimate endPh = bundle.At(p => p.Ph, end);
-        PlanDraw[] spread = SpreadDraws(bundle, end);
         // With a pH for an aim the maker stops by the strip, so what is left dissolved is read where each draw reaches it; "blind" is the planned amount poured in whatever the strip says.
         double where(PlanPath p, double stretch) => input.Aim is PlanAim.ToPh aim && _alkaliLast ? Math.Clamp(p.FirstAtPh(aim.Ph.Value), 0, p.LastX) : end * stretch;
         Estimate dissolved = PathBundle.Summarise(bundle.Read((p, f) => p.At(p.DissolvedFraction, where(p, f))));
@@ -48,8 +47,8 @@ internal sealed class PlanAssembler(
             SamplePaths = SamplePaths(bundle, last),
             StartPh = bundle.At(p => p.Ph, 0),
             EndPh = endPh,
-            EndPhGasHeld = GasEnd(spread, 0, end, endPh),
-            EndPhGasGone = GasEnd(spread, -3.4, end, endPh),
+            EndPhGasHeld = GasEnd(0, end, endPh),
+            EndPhGasGone = GasEnd(-3.4, end, endPh),
             EndIonicStrengthMolal = hydroxide.At(hydroxide.IonicStrength, end),
             GasLitres = bundle.At(p => p.GasMol, end).Times(LakePlanner.GasLitres(1, input.Temperature.Celsius)),
             AllGasLitres = allGas,
@@ -94,24 +93,11 @@ internal sealed class PlanAssembler(
         return path.Count > 1 ? path : saltFirst.Paths[0];
     }
 
-    /// <summary>Every third draw in the order of its pH at the end: few enough to follow again, and spread as all are.</summary>
-    private static PlanDraw[] SpreadDraws(PathBundle bundle, double end) =>
-        [.. Enumerable.Range(0, bundle.Paths.Count).OrderBy(i => bundle.Paths[i].At(bundle.Paths[i].Ph, end)).Where((_, rank) => rank % 3 == 1).Select(i => bundle.Draws[i])];
-
-    /// <summary>pH at the end if the gas keeps a given pressure, log10 atm; draws that cannot be solved are left out, and where none can, the end in a stirred bath stands.</summary>
-    private Estimate GasEnd(PlanDraw[] draws, double log10Gas, double end, Estimate otherwise)
+    /// <summary>pH at the end if the gas keeps a given pressure, log10 atm: the same draws followed again on few points.</summary>
+    private Estimate GasEnd(double log10Gas, double end, Estimate otherwise)
     {
-        double[] xs = [.. EndGrid.Select(f => f * end)];
-        var values = new double[draws.Length];
-        Parallel.For(0, draws.Length, i =>
-        {
-            (double[] start, double[] perUnit) = Setup(draws[i]);
-            var tracer = new PathTracer(bath.SystemFor(draws[i], log10Gas), start, perUnit, bath.MetalIndexes);
-            var path = new PlanPath(tracer.State.System.Phases.Count);
-            values[i] = tracer.Trace(xs, path, _first[(int)draws[i].Idea], out _) ? path.Ph[path.Count - 1] : double.NaN;
-        });
-        double[] solved = [.. values.Where(double.IsFinite)];
-        return solved.Length == 0 ? otherwise : PathBundle.Summarise(solved);
+        PathBundle same = PathBundle.Solve(input, bath, [.. EndGrid.Select(f => f * end)], Setup, log10Gas);
+        return same.Paths.Count == 0 ? otherwise : same.At(p => p.Ph, end);
     }
 
     private PlanPoint[] Curve(PathBundle bundle, PlanPath hydroxide, PlanPath basic, double last, double metalMilligramsPerLitre)
