@@ -1,3 +1,7 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
 namespace Alumroot.Numerics;
 
 /// <summary>LU factorisation with partial pivoting of a small dense matrix, in place and without allocation.</summary>
@@ -39,10 +43,22 @@ public static class DenseLu
                 if (f == 0) continue;
                 f *= inverse;
                 rowI[k] = f;
-                for (int j = k + 1; j < rowI.Length && j < rowK.Length; j++) rowI[j] -= f * rowK[j];
+                SubtractTimes(rowI[(k + 1)..], f, rowK[(k + 1)..]);
             }
         }
         return true;
+    }
+
+    /// <summary>target -= factor x row, four at a time.</summary>
+    private static void SubtractTimes(Span<double> target, double factor, ReadOnlySpan<double> row)
+    {
+        ref double t = ref MemoryMarshal.GetReference(target);
+        ref double r = ref MemoryMarshal.GetReference(row);
+        int i = 0, n = Math.Min(target.Length, row.Length);
+        Vector256<double> f = Vector256.Create(factor);
+        for (; i <= n - Vector256<double>.Count; i += Vector256<double>.Count)
+            (Vector256.LoadUnsafe(ref t, (nuint)i) - f * Vector256.LoadUnsafe(ref r, (nuint)i)).StoreUnsafe(ref t, (nuint)i);
+        for (; i < n; i++) Unsafe.Add(ref t, i) -= factor * Unsafe.Add(ref r, i);
     }
 
     /// <summary>Solves for one right-hand side, in place.</summary>
