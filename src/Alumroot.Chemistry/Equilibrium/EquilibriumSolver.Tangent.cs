@@ -5,6 +5,8 @@ namespace Alumroot.Chemistry.Equilibrium;
 /// <content>Exact derivatives of a solved state by the implicit function theorem: one back-substitution per input.</content>
 public sealed partial class EquilibriumSolver
 {
+    private double _kg, _inverseStrength;     // water and ionic strength of the state that is linearised
+
     /// <summary>Factors the Jacobian at a solved state, so that tangents can be taken there. Allocates nothing.</summary>
     /// <returns>False when the Jacobian is singular, as where a phase just appears.</returns>
     public bool Linearise(EquilibriumState state)
@@ -19,6 +21,7 @@ public sealed partial class EquilibriumSolver
         _factored = null;
         if (!DenseLu.Factor(_jacobian, _pivots, _n)) return false;
         _factored = state;
+        (_kg, _inverseStrength) = (Math.Exp(state.LnKgWater), Math.Exp(-state.LnIonicStrength));
         Array.Clear(_tangent, 0, _n);
         return true;
     }
@@ -81,13 +84,13 @@ public sealed partial class EquilibriumSolver
     private void PerturbLnMolality(EquilibriumState state, int i, double change)
     {
         if (change == 0) return;
-        double m = state.Molal[i], amount = m * Math.Exp(state.LnKgWater);
+        double m = state.Molal[i], amount = m * _kg;
         for (int t = _s.TermStart[i]; t < _s.TermStart[i + 1]; t++)
         {
             int j = _s.TermIndex[t];
             _tangent[j] -= _s.TermCoefficient[t] * amount * change * _rowInverse[j];
         }
-        _tangent[_nc + 1] -= _s.HalfZ2[i] * m * change / Math.Exp(state.LnIonicStrength);
+        _tangent[_nc + 1] -= _s.HalfZ2[i] * m * change * _inverseStrength;
         _tangent[_nc + 2] -= 0.017 * m * change;
     }
 }

@@ -59,7 +59,7 @@ public sealed class TitrationRun
         private readonly double[] _start, _perMole, _totals, _change;
         private readonly double[][] _startChange;
         private readonly InputChange[] _inputs;
-        private readonly int[] _inputPlace;
+        private readonly int[] _inputPlace, _inputGas;     // of a species: the gas in balance with it, or -1
         private readonly EquilibriumSolver _solver;
         private readonly int _gas = -1;
         private readonly double[] _gasNu;
@@ -91,6 +91,7 @@ public sealed class TitrationRun
             State = new EquilibriumState(system);
             _inputs = inputs;
             _inputPlace = new int[inputs.Length];
+            _inputGas = new int[inputs.Length];
             _startChange = new double[inputs.Length][];
             for (int k = 0; k < inputs.Length; k++)
             {
@@ -111,6 +112,7 @@ public sealed class TitrationRun
                         break;
                     case InputChange.SpeciesLog10K s:
                         _inputPlace[k] = system.IndexOfSpecies(s.Name);
+                        _inputGas[k] = system.Phases.ToList().FindIndex(p => p.Aqueous?.Name == s.Name);
                         break;
                 }
             }
@@ -156,9 +158,7 @@ public sealed class TitrationRun
                         break;
                     case InputChange.SpeciesLog10K when _inputPlace[k] >= 0:
                         _solver.PerturbSpecies(State, _inputPlace[k], Math.Log(10));
-                        // Henry's constant stays: a gas in balance with this species moves along.
-                        for (int p = 0; p < State.System.Np; p++)
-                            if (State.System.Phases[p].Aqueous?.Name == State.System.Species[_inputPlace[k]].Name) _solver.PerturbPhase(p, -Math.Log(10));
+                        if (_inputGas[k] >= 0) _solver.PerturbPhase(_inputGas[k], -Math.Log(10));     // Henry's constant stays
                         break;
                 }
                 _solver.Respond();
