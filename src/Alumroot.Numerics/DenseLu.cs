@@ -12,7 +12,7 @@ namespace Alumroot.Numerics;
 public static class DenseLu
 {
     /// <summary>Factors the matrix in place.</summary>
-    /// <param name="a">n x n values, row by row; replaced by L (unit diagonal, below) and U.</param>
+    /// <param name="a">n x n values, row by row; replaced by L (unit diagonal, below) and U, with one over its diagonal in place of the diagonal.</param>
     /// <param name="pivots">Receives for each column the row that was swapped in; length n or more.</param>
     /// <param name="n">Order of the matrix.</param>
     /// <returns>False when a pivot is zero or not a number: the matrix is singular to working precision.</returns>
@@ -35,7 +35,7 @@ public static class DenseLu
                 Span<double> rowP = a.Slice(p * n, n);
                 for (int j = 0; j < n; j++) (rowK[j], rowP[j]) = (rowP[j], rowK[j]);
             }
-            double inverse = 1 / rowK[k];
+            double inverse = rowK[k] = 1 / rowK[k];     // so that a solve multiplies instead of divides
             for (int i = k + 1; i < n; i++)
             {
                 Span<double> rowI = a.Slice(i * n, n);
@@ -86,7 +86,7 @@ public static class DenseLu
             ReadOnlySpan<double> row = lu.Slice(i * n, n);
             double s = b[i];
             for (int j = i + 1; j < row.Length && j < b.Length; j++) s -= row[j] * b[j];
-            b[i] = s / row[i];
+            b[i] = s * row[i];
         }
     }
 }
