@@ -90,8 +90,8 @@ public static class PlanVerb
             return channels.End(ExitCode.CannotBeMet, PlanText.NotPlanned(answer));
         }
         if (json) channels.Data.WriteLine(Json.Text(PlanJson.Of(answer)));
-        else if (csv) channels.Data.Write(PlanTable.Of(answer.Plan));
-        else channels.Data.Write(PlanText.Of(answer, quiet));
+        else if (csv && !answer.AmountsWithheld) channels.Data.Write(PlanTable.Of(answer.Plan));
+        else if (!csv) channels.Data.Write(PlanText.Of(answer, quiet));
         foreach (PlanCaution caution in answer.Cautions.Where(c => c.Level != Parts.CautionWord.Mind)) channels.Messages.WriteLine(PlanText.Spoken(caution));
         return answer.AmountsWithheld ? ExitCode.CannotBeMet : ExitCode.Done;
     }
@@ -111,6 +111,8 @@ public static class PlanVerb
                 string name = p.Name.Replace('_', '-');
                 if (!PlanFields.All.Contains(name, StringComparer.Ordinal))
                     return Said($"'{path}': the plan has no field '{p.Name}'.{(Nearest.To(name, PlanFields.All) is { } near ? $" The nearest is '{near}'." : "")}");
+                if (p.Value.ValueKind is JsonValueKind.Object or JsonValueKind.Array)
+                    return Said($"'{path}': the field '{p.Name}' holds a list or an object. Write one value, such as \"50 g\".");
                 if (p.Value.ValueKind is JsonValueKind.String or JsonValueKind.Number or JsonValueKind.True) fields[name] = p.Value.ToString();
             }
             return true;

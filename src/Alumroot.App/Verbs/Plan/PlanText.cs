@@ -39,7 +39,7 @@ internal static class PlanText
         return text.ToString();
     }
 
-    internal static string Refused(PlanRefusal refusal) => $"Will not plan with {refusal.What}: {Ended(refusal.Reason)} {(refusal.Instead.Length > 0 ? $"Instead: {Ended(refusal.Instead)}" : "")}".TrimEnd();
+    internal static string Refused(PlanRefusal refusal) => $"Will not plan with {Small(refusal.What)}. {Ended(refusal.Reason)} {(refusal.Instead.Length > 0 ? $"Instead: {Ended(refusal.Instead)}" : "")}".TrimEnd();
 
     internal static string NotPlanned(PlanAnswer answer) => answer.Outcome switch
     {
@@ -109,7 +109,9 @@ internal static class PlanText
 
     private static string Portions(LakePlan plan)
     {
-        IEnumerable<string> groups = plan.Portions.GroupBy(p => Math.Round(p.Units, 3)).Select(g => $"{g.Count()} x {g.Key.ToString("0.##", CultureInfo.InvariantCulture)}");
+        // No finer than the scale shows; the finding on a coarse scale says how to go further.
+        double step = plan.Input.ScaleStep.Grams;
+        IEnumerable<string> groups = plan.Portions.GroupBy(p => Math.Round(p.Units, 3)).Select(g => $"{g.Count()} x {(g.Key < step ? g.Key : Math.Round(g.Key / step) * step).ToString("0.###", CultureInfo.InvariantCulture)}");
         string what = plan.Input.Order == OrderOfAddition.AlkaliFirst ? "of the salt" : "of the alkali";
         return $"{string.Join(", then ", groups)} {(plan.Input.Order == OrderOfAddition.SaltFirst && plan.Input.Alkali.Unit == SubstanceUnit.Millilitre ? "mL" : "g")} {what}; wait after each until the froth is down";
     }
@@ -124,6 +126,8 @@ internal static class PlanText
     private static TextStyle Style(PlanRequest request) => request[PlanFields.Units] == "kitchen"
         ? new TextStyle(UnitsShown.Kitchen, Kitchen: request[PlanFields.Kitchen] == "imperial" ? KitchenMeasures.Imperial : KitchenMeasures.Us)
         : TextStyle.Metric;
+
+    private static string Small(string s) => char.ToLowerInvariant(s[0]) + s[1..];
 
     private static string Ended(string s) => s.EndsWith('.') ? s : s + ".";
 
