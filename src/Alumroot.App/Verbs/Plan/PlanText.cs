@@ -61,7 +61,7 @@ internal static class PlanText
         if (plan.Telling is { } t)
             Say(text, "telling reading", $"at {Units(plan, t.AtAlkali)} of alkali: {QuantityText.OfPh(t.PhIfHydroxide, style)} if plain hydroxide comes down, {QuantityText.OfPh(t.PhIfBasicSalt, style)} if a basic salt");
         Say(text, "pH at the end", $"{QuantityText.OfPh(plan.EndPh, style)}; gas held in {QuantityText.OfPh(plan.EndPhGasHeld, style)}, gas gone {QuantityText.OfPh(plan.EndPhGasGone, style)}");
-        Say(text, "span of the alkali", $"{Closeness(plan.Alkali)}, mostly {CauseWords.Of(plan.AlkaliSpanCause)}");
+        Say(text, "span of the alkali", plan.Alkali.High == plan.Alkali.Low ? "none, the amount is given" : $"{Closeness(plan.Alkali)}, mostly {CauseWords.Of(plan.AlkaliSpanCause)}");
         if (double.IsFinite(plan.AlkaliPerTenthPh.Value)) Say(text, "near the aim", $"{QuantityText.Of(plan.AlkaliPerTenthPh, plan.Input.Alkali.Unit == SubstanceUnit.Gram ? "g" : "mL", style, Math.Pow(10, Math.Floor(Math.Log10(plan.AlkaliPerTenthPh.Value)) - 1))} moves the pH by 0.1");
         if (plan.AllGasLitres > 0.01) Say(text, "gas", $"{QuantityText.Of(plan.GasLitres, "L", style)} while adding, {plan.AllGasLitres.ToString("0.#", CultureInfo.InvariantCulture)} L in all");
         Say(text, "comes down", plan.Solids.Count == 0 ? "nothing that lasts" : string.Join("; ", plan.Solids.Select(s => $"{s.PlainName} {QuantityText.OfMass(s.Grams, style)}")));
@@ -121,7 +121,7 @@ internal static class PlanText
 
     private static string Units(LakePlan plan, double units) => units.ToString("0.#", CultureInfo.InvariantCulture) + (plan.Input.Alkali.Unit == SubstanceUnit.Gram ? " g" : " mL");
 
-    private static string Closeness(Estimate e) => e.High == e.Low ? "given" : e.Closeness().ToString().ToLowerInvariant();
+    private static string Closeness(Estimate e) => e.Closeness().ToString().ToLowerInvariant();
 
     private static TextStyle Style(PlanRequest request) => request[PlanFields.Units] == "kitchen"
         ? new TextStyle(UnitsShown.Kitchen, Kitchen: request[PlanFields.Kitchen] == "imperial" ? KitchenMeasures.Imperial : KitchenMeasures.Us)
