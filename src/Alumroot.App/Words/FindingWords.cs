@@ -22,9 +22,10 @@ public static class FindingWords
         ArgumentNullException.ThrowIfNull(plan);
         string salt = plan.Salts[0].Substance.PlainName, alkali = plan.Input.Alkali.PlainName, unit = plan.Input.Alkali.Unit == SubstanceUnit.Gram ? "g" : "mL";
         string V(string name, string format = "0.#") => finding.Values[name].ToString(format, CultureInfo.InvariantCulture);
+        string Whole(string name) => Math.Ceiling(finding.Values[name]).ToString(CultureInfo.InvariantCulture);   // As large as the vessel that the plan asks for.
         return finding.Key switch
         {
-            "vessel-too-small" => $"{V("liquid_l")} L of liquid can froth up to about {V("least_l", "0")} L; this vessel holds {V("vessel_l")} L. Use a larger one, or make it in {V("parts", "0")} parts.",
+            "vessel-too-small" => $"{V("liquid_l")} L of liquid can froth up to about {Whole("least_l")} L; this vessel holds {V("vessel_l")} L. Use a larger one, or make it in {V("parts", "0")} parts.",
             "stated-ph-quarrels" => $"{V("alkali")} {unit} of {alkali} ends between pH {V("ph_low")} and {V("ph_high")} by the masses, and pH {V("stated_ph")} is stated. One of the two weights, the name on a packet or the reading is wrong: check which soda and which salt it is, then read the pH of the clear liquid with a fresh strip.",
             "alkali-too-much" => $"This is {V("ratio", "0.0")} times the {alkali} that brings all the metal down ({V("alkali_needed")} {unit}); the bath ends near pH {V("ph")}. Stop by the pH, or check whether the rule was made for another salt.",
             "alkali-too-little" => $"This is {V("ratio", "0.00")} of the {alkali} that brings all the metal down ({V("alkali_needed")} {unit}); about {V("dissolved_percent", "0")} % of the metal stays in the liquid. Add more by the pH, or throw less salt in.",
@@ -33,7 +34,7 @@ public static class FindingWords
             "no-carbonate-no-gas" => $"{Capital(alkali)} holds no carbonate: nothing froths, and the pH turns at once. Look at the strip, not at the bubbles.",
             "ph-climbs-as-gas-leaves" => $"While gas is held in the bath reads about pH {V("held")}; when it has gone to the air the same bath reads about {V("gone")}. Wait until the froth is down and stir before you read.",
             "froth-comes-late" => $"A cold, thin bath keeps its gas and may not fizz at all at first, then froth at once when stirred or warmed. Leave room for all {V("gas_l")} L from the start.",
-            "froth" => $"This sets free about {V("gas_l")} L of gas. Leave room for {V("least_l", "0")} L in the vessel, add by portions, open a window; if anyone feels faint, fresh air and medical help first.",
+            "froth" => $"This sets free about {V("gas_l")} L of gas. Leave room for {Whole("least_l")} L in the vessel, add by portions, open a window; if anyone feels faint, fresh air and medical help first.",
             "scale-too-coarse" => $"Near the aim {V("per_tenth_g", "0.00")} g of {alkali} moves the pH by 0.1, less than the {V("scale_g", "0.##")} g that the scale shows. Add the last portions as a measured part of the solution.",
             "steep-end" => $"The end is steep: {V("per_half", "0.0#")} {unit} moves the pH by half a unit. Add the last portions as solution, a spoonful at a time.",
             "two-solids" => "Two kinds of solid may come down, plain hydroxide or a basic salt with sulfate or carbonate in it; they take different amounts of alkali. The reading at half the alkali tells which.",
