@@ -45,22 +45,22 @@ internal static partial class SubstanceReader
             case "home-baked-soda":
                 return Baked(label, reagent, mark, fields);
             case "ammonia":
-            {
-                string strength = mark.Length > 0 ? mark : fields.Text(PlanFields.AlkaliStrength) ?? "10%";
-                if (QuantityReader.ReadFraction(strength, new FieldRule<Fraction>(Fraction.FromPercent(0.5), Fraction.FromPercent(1), Fraction.FromPercent(35), Fraction.FromPercent(35))) is Parsed<Fraction>.Understood f)
-                    return f.Value.Percent > 15 && CatalogueData.Embedded.FindReagent("strong-ammonia") is { Stance: Stance.Refused } strong
-                        ? new Answer(null, null, strong, null, [])
-                        : new Answer(SubstanceShelf.Ammonia(f.Value), null, null, reagent, []);
-                return Wrong($"{label}: '{strength}' could not be read as the strength of ammonia. Write it like ammonia@10%.");
-            }
+                {
+                    string strength = mark.Length > 0 ? mark : fields.Text(PlanFields.AlkaliStrength) ?? "10%";
+                    if (QuantityReader.ReadFraction(strength, new FieldRule<Fraction>(Fraction.FromPercent(0.5), Fraction.FromPercent(1), Fraction.FromPercent(35), Fraction.FromPercent(35))) is Parsed<Fraction>.Understood f)
+                        return f.Value.Percent > 15 && CatalogueData.Embedded.FindReagent("strong-ammonia") is { Stance: Stance.Refused } strong
+                            ? new Answer(null, null, strong, null, [])
+                            : new Answer(SubstanceShelf.Ammonia(f.Value), null, null, reagent, []);
+                    return Wrong($"{label}: '{strength}' could not be read as the strength of ammonia. Write it like ammonia@10%.");
+                }
             case "wood-ash-lye":
-            {
-                string? strength = mark.Length > 0 ? mark : fields.Text(PlanFields.AlkaliStrength);
-                if (strength is null) return Wrong($"{label}: how strong is the lye? Titrate 10 mL with vinegar and write it like wood-ash-lye@0.8mol/L.");
-                return QuantityReader.ReadAlkalinity(strength, FieldRules.LyeAlkalinity) is Parsed<AlkalinityOfLye>.Understood a
-                    ? new Answer(SubstanceShelf.Lye(a.Value), null, null, reagent, [])
-                    : Wrong($"{label}: '{strength}' could not be read as the strength of a lye. Write it like 0.8 mol/L.");
-            }
+                {
+                    string? strength = mark.Length > 0 ? mark : fields.Text(PlanFields.AlkaliStrength);
+                    if (strength is null) return Wrong($"{label}: how strong is the lye? Titrate 10 mL with vinegar and write it like wood-ash-lye@0.8mol/L.");
+                    return QuantityReader.ReadAlkalinity(strength, FieldRules.LyeAlkalinity) is Parsed<AlkalinityOfLye>.Understood a
+                        ? new Answer(SubstanceShelf.Lye(a.Value), null, null, reagent, [])
+                        : Wrong($"{label}: '{strength}' could not be read as the strength of a lye. Write it like 0.8 mol/L.");
+                }
         }
         if (SubstanceShelf.Find(reagent.Key) is not { } substance || substance.Role != role)
             return Wrong($"{label}: the plan cannot reckon with {reagent.Name} yet, since no constants for it are at hand. The handbook says what it is used for.");
