@@ -22,7 +22,7 @@ public static class FindingWords
         ArgumentNullException.ThrowIfNull(plan);
         string salt = plan.Salts[0].Substance.PlainName, alkali = plan.Input.Alkali.PlainName, unit = plan.Input.Alkali.Unit == SubstanceUnit.Gram ? "g" : "mL";
         string V(string name, string? format = null) => finding.Values[name].ToString(format ?? (name is "held" or "gone" || name.StartsWith("ph", StringComparison.Ordinal) ? "0.0" : "0.#"), CultureInfo.InvariantCulture);
-        string Whole(string name) => Math.Ceiling(finding.Values[name]).ToString(CultureInfo.InvariantCulture);   // As large as the vessel that the plan asks for.
+        string Whole(string name) => PlanNumbers.VesselLitres(finding.Values[name]).ToString(CultureInfo.InvariantCulture);   // As large as the vessel that the plan asks for.
         return finding.Key switch
         {
             "vessel-too-small" => $"{V("liquid_l")} L of liquid can froth up to about {Whole("least_l")} L; this vessel holds {V("vessel_l")} L. Use a larger one, or make it in {V("parts", "0")} parts.",

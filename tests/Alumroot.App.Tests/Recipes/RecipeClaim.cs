@@ -10,12 +10,14 @@ namespace Alumroot.App.Tests.Recipes;
 internal sealed class RecipeClaim
 {
     private static readonly Lazy<IReadOnlyList<RecipeClaim>> Rows = new(() =>
-        [.. Table.Parse("recipes.csv", File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Recipes", "recipes.csv"))).Rows.Select(r => new RecipeClaim(r))]);
+        Read(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Recipes", "recipes.csv"))));
 
     private RecipeClaim(TableRow row) =>
         (Recipe, Plan, Check, Expected, Source, KnownMiss) = (row["recipe"], row["plan"], row["check"], row["expected"], row["source"], row["known_miss"]);
 
     public static IReadOnlyList<RecipeClaim> All => Rows.Value;
+
+    public static IReadOnlyList<RecipeClaim> Read(string table) => [.. Table.Parse("recipes.csv", table).Rows.Select(r => new RecipeClaim(r))];
 
     public string Recipe { get; }
 

@@ -28,6 +28,29 @@ public sealed class RecipeTests
     public void Every_claim_names_a_source_that_is_listed() =>
         Assert.All(RecipeClaim.All, c => Assert.Contains(SourceList.All, s => s.Key == c.Source));
 
+    /// <summary>Claims made wrong on purpose: a check that cannot fail is none.</summary>
+    [Theory]
+    [InlineData("end-ph", "2..3")]
+    [InlineData("start-ph", "7..8")]
+    [InlineData("alkali", "20..30")]
+    [InlineData("base-per-metal", "3.5")]
+    [InlineData("just-hydroxide", "5")]
+    [InlineData("all-gas-l", "9")]
+    [InlineData("yield-g", "0.5")]
+    [InlineData("gas-gone-above", "11")]
+    [InlineData("dissolved-least-percent", "50")]
+    [InlineData("solid", "Gypsum")]
+    [InlineData("finding", "alkali-too-much")]
+    [InlineData("no-finding", "froth")]
+    [InlineData("mix-up", "soda-crystals")]
+    [InlineData("refused", "Lead acetate")]
+    [InlineData("no-such-check", "1")]
+    public void A_wrong_claim_is_noticed(string check, string expected)
+    {
+        RecipeClaim wrong = RecipeClaim.Read($"recipe,plan,check,expected,remark,source,known_miss\nwrong,water=1 L; salt=potash-alum; salt-amount=20 g; alkali=soda-ash; alkali-amount=6.5 g; temp=20 C,{check},{expected},,computed,\n").Single();
+        Assert.NotNull(wrong.Quarrel(PlanMaker.Answer(wrong.Request())));
+    }
+
     [Fact]
     public async Task A_refused_recipe_gives_no_digit_of_an_amount()
     {

@@ -95,6 +95,15 @@ public sealed class PlanVerbTests
         foreach (string layer in (string[])["Expect", "Assumed", "Mind"]) Assert.DoesNotContain(layer, run.Data, StringComparison.Ordinal);
     }
 
+    /// <summary>20 g are 0.71 oz (28.349523125 g to the ounce, NIST Handbook 44, appendix C).</summary>
+    [Fact]
+    public async Task A_kitchen_sees_ounces_and_no_gram_or_litre_to_measure_out()
+    {
+        Command run = await Command.Of($"{Bath} --units kitchen --kitchen us --quiet");
+        Assert.Contains("0.71 oz in", run.Data, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\d (g|mL|L)\b", run.Data);
+    }
+
     [Fact]
     public async Task The_table_rises_and_has_a_point_for_the_decimal_sign()
     {

@@ -6,7 +6,6 @@ using Alumroot.App.Requests;
 using Alumroot.App.Words;
 using Alumroot.Chemistry.Planning;
 using Alumroot.Quantities;
-using Alumroot.Quantities.Units;
 using Alumroot.Quantities.Writing;
 
 namespace Alumroot.App.Verbs.Plan;
@@ -20,9 +19,9 @@ internal static class PlanText
     internal static string Of(PlanAnswer answer, bool quiet)
     {
         LakePlan plan = answer.Plan!;
-        TextStyle style = Style(answer.Request);
+        PlanNumbers numbers = PlanNumbers.For(answer);
         var text = new StringBuilder();
-        foreach (string line in Columns.Wrapped(Sentence(answer, plan, style), Columns.Width)) text.AppendLine(line);
+        foreach (string line in Columns.Wrapped(Capital(PlanSentence.Text(answer)), Columns.Width)) text.AppendLine(line);
         if (answer.AmountsWithheld)
         {
             foreach (PlanCaution c in answer.Cautions.Where(c => c.Level == CautionWord.ChangeThisFirst)) Say(text, Bullet, Spoken(c));
@@ -30,12 +29,12 @@ internal static class PlanText
         }
         text.AppendLine().AppendLine("Do");
         foreach (SaltAmount s in plan.Salts)
-            Say(text, s.Substance.PlainName, $"{QuantityText.Of(Mass.FromGrams(s.Grams), style, plan.Input.ScaleStep)} in {QuantityText.Of(Volume.FromMillilitres(s.WaterMillilitres), style)} of {(plan.Input.Temperature.Celsius > 40 ? "hot " : "")}water");
-        string amount = Amount(plan, plan.Alkali, style);
-        Say(text, plan.Input.Alkali.PlainName, plan.AlkaliWaterMillilitres > 0 ? $"{amount} in {QuantityText.Of(Volume.FromMillilitres(plan.AlkaliWaterMillilitres), style)} of water" : amount);
-        Say(text, "vessel", $"at least {Math.Ceiling(plan.LeastVesselLitres).ToString(CultureInfo.InvariantCulture)} L");
-        Say(text, "portions", Portions(plan));
-        if (!quiet) Expect(text, answer, plan, style);
+            Say(text, s.Substance.PlainName, $"{numbers.Weighed(Estimate.Exact(s.Grams)).Plain} in {numbers.Poured(PlanNumbers.Enough(s.WaterMillilitres))} of hot water");
+        string amount = numbers.Alkali(plan.Alkali, plan.Input.Alkali).Line;
+        Say(text, plan.Input.Alkali.PlainName, plan.AlkaliWaterMillilitres > 0 ? $"{amount} in {numbers.Poured(PlanNumbers.Enough(plan.AlkaliWaterMillilitres))} of warm water" : amount);
+        Say(text, "vessel", $"at least {numbers.Vessel(plan.LeastVesselLitres)}");
+        Say(text, "portions", Portions(plan, numbers));
+        if (!quiet) Expect(text, answer, plan, numbers);
         return text.ToString();
     }
 
@@ -54,23 +53,26 @@ internal static class PlanText
         _ => $"Mind: {caution.Text}",
     };
 
-    private static void Expect(StringBuilder text, PlanAnswer answer, LakePlan plan, TextStyle style)
+    private static void Expect(StringBuilder text, PlanAnswer answer, LakePlan plan, PlanNumbers numbers)
     {
+        Substance alkali = plan.Input.Alkali;
+        string unit = alkali.Unit == SubstanceUnit.Gram ? "g" : "mL";
         text.AppendLine().AppendLine("Expect    Spans hold nine times in ten.");
-        Say(text, "pH at the start", QuantityText.OfPh(plan.StartPh, style));
+        Say(text, "pH at the start", numbers.Ph90(plan.StartPh).Line);
         if (plan.Telling is { } t)
-            Say(text, "telling reading", $"at {Units(plan, t.AtAlkali)} of alkali: {QuantityText.OfPh(t.PhIfHydroxide, style)} if plain hydroxide comes down, {QuantityText.OfPh(t.PhIfBasicSalt, style)} if a basic salt");
-        Say(text, "pH at the end", $"{QuantityText.OfPh(plan.EndPh, style)}; gas held in {QuantityText.OfPh(plan.EndPhGasHeld, style)}, gas gone {QuantityText.OfPh(plan.EndPhGasGone, style)}");
-        Say(text, "span of the alkali", plan.Alkali.High == plan.Alkali.Low ? "none, the amount is given" : $"{Closeness(plan.Alkali)}, mostly {CauseWords.Of(plan.AlkaliSpanCause)}");
-        if (double.IsFinite(plan.AlkaliPerTenthPh.Value)) Say(text, "near the aim", $"{QuantityText.Of(plan.AlkaliPerTenthPh, plan.Input.Alkali.Unit == SubstanceUnit.Gram ? "g" : "mL", style, Math.Pow(10, Math.Floor(Math.Log10(plan.AlkaliPerTenthPh.Value)) - 1))} moves the pH by 0.1");
-        if (plan.AllGasLitres > 0.01) Say(text, "gas", $"{QuantityText.Of(plan.GasLitres, "L", style)} while adding, {plan.AllGasLitres.ToString("0.#", CultureInfo.InvariantCulture)} L in all");
-        Say(text, "comes down", plan.Solids.Count == 0 ? "nothing that lasts" : string.Join("; ", plan.Solids.Select(s => $"{s.PlainName} {QuantityText.OfMass(s.Grams, style)}")));
-        Say(text, "metal left", $"{QuantityText.Of(plan.DissolvedMetalMilligramsPerLitre, "mg/L", style)}");
-        Say(text, "pigment, air-dry", QuantityText.OfMass(plan.YieldGrams, style));
+            Say(text, "telling reading", $"at {numbers.Alkali(Estimate.Exact(t.AtAlkali), alkali).Plain} of alkali: {numbers.Ph90(t.PhIfHydroxide).Line} if plain hydroxide comes down, {numbers.Ph90(t.PhIfBasicSalt).Line} if a basic salt{(t.PhIfHydroxide.Low > t.PhIfBasicSalt.High ? "" : "; the spans meet, so take it as a hint")}");
+        string gas = alkali.CarbonDioxideMolPerUnit > 0 ? $"; gas held in {numbers.Ph90(plan.EndPhGasHeld).Line}, gas gone {numbers.Ph90(plan.EndPhGasGone).Line}" : "";
+        Say(text, "pH at the end", numbers.Ph90(plan.EndPh).Line + gas);
+        Say(text, "span of the alkali", plan.Alkali.High == plan.Alkali.Low ? "none, the amount is given" : $"{plan.Alkali.Closeness().ToString().ToLowerInvariant()}, mostly {CauseWords.Of(plan.AlkaliSpanCause)}");
+        if (double.IsFinite(plan.AlkaliPerTenthPh.Value)) Say(text, "near the aim", $"{QuantityText.Of(plan.AlkaliPerTenthPh, unit, TextStyle.Metric, Math.Pow(10, Math.Floor(Math.Log10(plan.AlkaliPerTenthPh.Value)) - 1))} moves the pH by 0.1");
+        if (plan.AllGasLitres > 0.01) Say(text, "gas", $"{numbers.Volume90(plan.GasLitres.Times(1000)).Line} while adding, {numbers.Roughly(1000 * plan.AllGasLitres)} in all");
+        Say(text, "comes down", plan.Solids.Count == 0 ? "nothing that lasts" : string.Join("; ", plan.Solids.Select(s => $"{s.PlainName} {numbers.Mass90(s.Grams).Line}")));
+        Say(text, "metal left", numbers.Number(plan.DissolvedMetalMilligramsPerLitre, "mg/L").Line);
+        Say(text, "pigment, air-dry", numbers.Mass90(plan.YieldGrams).Line);
         if (plan.Washes.Count > 1)
-            Say(text, "washes", string.Join("; ", plan.Washes.Select(w => $"{(w.Number == 0 ? "first liquid" : w.Number.ToString(CultureInfo.InvariantCulture))} {QuantityText.Of(w.MicrosiemensPerCm25, "µS/cm", style)}")) + " at 25 °C");
+            Say(text, "washes", string.Join("; ", plan.Washes.Select(w => $"{(w.Number == 0 ? "first liquid" : w.Number.ToString(CultureInfo.InvariantCulture))} {numbers.Number(w.MicrosiemensPerCm25, "µS/cm").Line}")) + " at 25 °C");
         foreach (RuleOfThumb rule in plan.Rules)
-            Say(text, rule.Key == "half-the-salt" ? "usual rule" : "just hydroxide", $"{Units(plan, rule.Alkali)}; pH there {QuantityText.OfPh(rule.PhThere, style)}");
+            Say(text, rule.Key == "half-the-salt" ? "usual rule" : "just hydroxide", $"{numbers.Alkali(Estimate.Exact(rule.Alkali), alkali).Plain}; pH there {numbers.Ph90(rule.PhThere).Line}");
         Say(text, "time, cost", "no own batch and no prices kept yet");
         if (answer.Assumptions.Count > 0)
         {
@@ -83,21 +85,6 @@ internal static class PlanText
         text.AppendLine().AppendLine("How reckoned: alumroot serve, then /handbook/how/plan; docs/models/plan.md");
     }
 
-    private static string Sentence(PlanAnswer answer, LakePlan plan, TextStyle style)
-    {
-        LakePlanInput i = plan.Input;
-        string dye = answer.Dyestuff is { } d && i.DryDyestuff is { } dry ? $"{QuantityText.Of(dry, style)} dry {d.Name.ToLowerInvariant()} in " : "Substrate alone: ";
-        string hardness = QuantityText.Of(i.Hardness, style) + (i.HardnessIsAssumed ? ", assumed" : "");
-        string salts = string.Join(" and ", i.Salts.Select(s => $"{QuantityText.Of(s.Amount, style)} {s.Substance.PlainName}"));
-        string aim = i.Aim switch
-        {
-            PlanAim.ToPh a => $"to pH {a.Ph.Value.ToString("0.##", CultureInfo.InvariantCulture)}",
-            PlanAim.AlkaliAmount => "all of the given alkali",
-            _ => "until all the metal is down",
-        };
-        return $"{dye}{QuantityText.Of(i.Water, style)} water ({hardness}), {salts}, {i.Alkali.PlainName}{(i.Order == OrderOfAddition.AlkaliFirst ? " first" : "")}, at {QuantityText.Of(i.Temperature, style)}, {aim}.";
-    }
-
     private static string CannotReach(PlanOutcome.CannotReach no)
     {
         string aim = no.AimPh.Value.ToString("0.##", CultureInfo.InvariantCulture), reach = QuantityText.OfPh(no.ReachablePh);
@@ -107,25 +94,15 @@ internal static class PlanText
             : $"Cannot reach pH {aim}: with far more of this alkali than is sensible the bath ends at {reach}.{down}";
     }
 
-    private static string Portions(LakePlan plan)
+    private static string Portions(LakePlan plan, PlanNumbers numbers)
     {
-        // No finer than the scale shows; the finding on a coarse scale says how to go further.
-        double step = plan.Input.ScaleStep.Grams;
-        IEnumerable<string> groups = plan.Portions.GroupBy(p => Math.Round(p.Units, 3)).Select(g => $"{g.Count()} x {(g.Key < step ? g.Key : Math.Round(g.Key / step) * step).ToString("0.###", CultureInfo.InvariantCulture)}");
-        string what = plan.Input.Order == OrderOfAddition.AlkaliFirst ? "of the salt" : "of the alkali";
-        return $"{string.Join(", then ", groups)} {(plan.Input.Order == OrderOfAddition.SaltFirst && plan.Input.Alkali.Unit == SubstanceUnit.Millilitre ? "mL" : "g")} {what}; wait after each until the froth is down";
+        bool alkaliLast = plan.Input.Order == OrderOfAddition.SaltFirst;
+        IEnumerable<string> groups = plan.Portions.GroupBy(p => Math.Round(p.Units, 3))
+            .Select(g => $"{g.Count()} x {(alkaliLast ? numbers.Alkali(Estimate.Exact(g.Key), plan.Input.Alkali) : numbers.Weighed(Estimate.Exact(g.Key))).Plain}");
+        return $"{string.Join(", then ", groups)} of the {(alkaliLast ? "alkali" : "salt")}; {(plan.Input.Alkali.CarbonDioxideMolPerUnit > 0 ? "wait after each until the froth is down" : "stir well after each")}";
     }
 
-    private static string Amount(LakePlan plan, Estimate e, TextStyle style) =>
-        plan.Input.Alkali.Unit == SubstanceUnit.Gram ? QuantityText.OfMass(e, style, plan.Input.ScaleStep) : QuantityText.OfVolume(e, style);
-
-    private static string Units(LakePlan plan, double units) => units.ToString("0.#", CultureInfo.InvariantCulture) + (plan.Input.Alkali.Unit == SubstanceUnit.Gram ? " g" : " mL");
-
-    private static string Closeness(Estimate e) => e.Closeness().ToString().ToLowerInvariant();
-
-    private static TextStyle Style(PlanRequest request) => request[PlanFields.Units] == "kitchen"
-        ? new TextStyle(UnitsShown.Kitchen, Kitchen: request[PlanFields.Kitchen] == "imperial" ? KitchenMeasures.Imperial : KitchenMeasures.Us)
-        : TextStyle.Metric;
+    private static string Capital(string s) => char.ToUpperInvariant(s[0]) + s[1..];
 
     private static string Small(string s) => char.ToLowerInvariant(s[0]) + s[1..];
 
