@@ -37,7 +37,7 @@ internal sealed class BathModel
         if (metals.Length == 0) metals = FreshSolids.SoftMetals.Where(m => SaltMoles(m) > 0).ToArray();
         Metals = metals;
         MetalIndexes = metals.Select(System.IndexOfComponent).ToArray();
-        IdeaMatters = _systems[0].Np != _systems[1].Np;
+        IdeaMatters = _systems[1].Phases.Any(p => FreshSolids.IsBasic(p.Name) && metals.Any(m => p.Dissolution[m] != 0));
 
         void Include(Reagent r)
         {
@@ -73,6 +73,7 @@ internal sealed class BathModel
 
     internal double GramsPerMoleOfMetal => Metals.Count == 0 ? 0 : Metals.Sum(m => SaltMoles(m) * GramsPerMole(m)) / MetalMoles;
 
+    /// <summary>Liquid in the vessel; a dissolved gram of alkali is taken as 0.4 mL (density of salts near 2.5 g/mL).</summary>
     internal double LitresAt(double alkaliUnits) =>
         _input.Water.Litres + _saltWaterKg + alkaliUnits * (_alkaliWaterKgPerUnit + (_input.Alkali.Unit == SubstanceUnit.Millilitre ? 0.001 : 0.0004));
 

@@ -19,6 +19,11 @@ public abstract record PlanOutcome
     /// <param name="DissolvedThere">Share of the metal that stays in solution at the nearest pH.</param>
     public sealed record CannotReach(Ph AimPh, Estimate ReachablePh, bool IsBelow, Estimate? LowestPhWithMetalDown, Estimate DissolvedThere) : PlanOutcome;
 
+    /// <summary>However much of this alkali goes in, part of the metal stays in solution.</summary>
+    /// <param name="LeastDissolvedShare">The least share that stays, with its span.</param>
+    /// <param name="Ph">The pH there.</param>
+    public sealed record MetalStays(Estimate LeastDissolvedShare, Estimate Ph) : PlanOutcome;
+
     /// <summary>The equations could not be solved for this bath; nothing is claimed.</summary>
     public sealed record NotSolved : PlanOutcome;
 }
@@ -171,7 +176,7 @@ public sealed record LakePlan
     public required Estimate EndPhGasGone { get; init; }
 
     /// <summary>Ionic strength at the end, mol/kg.</summary>
-    public required double EndIonicStrengthMolal { get; init; }
+    public required Estimate EndIonicStrengthMolal { get; init; }
 
     /// <summary>Gas that leaves during the addition, litres at bath temperature.</summary>
     public required Estimate GasLitres { get; init; }

@@ -32,7 +32,7 @@ public static class LakePlanner
         PathBundle bundle = SaltFirst(input, bath, stoichiometric, reach);
         if (bundle.Paths.Count == 0) return new PlanOutcome.NotSolved();
         double[] amounts = Amounts(input, bundle, given);
-        while (input.Aim is PlanAim.ToPh && amounts.Count(double.IsPositiveInfinity) > amounts.Length / 2 && reach < 60)
+        while (input.Aim is not PlanAim.AlkaliAmount && amounts.Count(double.IsPositiveInfinity) > amounts.Length / 2 && reach < (input.Aim is PlanAim.ToPh ? 60 : 4))
         {
             reach *= 3;
             bundle = SaltFirst(input, bath, stoichiometric, reach);
@@ -40,11 +40,14 @@ public static class LakePlanner
             amounts = Amounts(input, bundle, given);
         }
         if (input.Aim is PlanAim.ToPh aim && Unreachable(aim.Ph, bundle, amounts) is { } no) return no;
+        if (input.Aim is PlanAim.AllMetalDown && amounts.Count(double.IsPositiveInfinity) > amounts.Length / 2) return Stays(bundle);
 
-        SpanCause cause = bundle.MainCause(amounts.Select(x => Math.Clamp(x, 0, reach * stoichiometric)).ToArray());
-        Estimate alkali = PathBundle.Summarise(amounts.Select(x => Math.Clamp(x, 0, reach * stoichiometric)).ToArray());
-        if (input.Aim is PlanAim.AlkaliAmount) alkali = Estimate.Exact(given);
-        return new PlanOutcome.Planned(new PlanAssembler(input, bath, bundle, alkali, cause, stoichiometric, saltWater, alkaliWaterPerUnit).Assemble());
+        // Draws that never get there, or are there from the start, stand at the ends of the span; the plan says so when they are many.
+        double beyond = amounts.Count(double.IsInfinity) / (double)amounts.Length;
+        double[] within = [.. amounts.Select(x => Math.Clamp(x, 0, reach * stoichiometric))];
+        SpanCause cause = input.Aim is PlanAim.AlkaliAmount ? bundle.MainCause(bundle.Read((p, f) => p.At(p.Ph, given * f))) : bundle.MainCause(within);
+        Estimate alkali = input.Aim is PlanAim.AlkaliAmount ? Estimate.Exact(given) : PathBundle.Summarise(within);
+        return new PlanOutcome.Planned(new PlanAssembler(input, bath, bundle, alkali, cause, stoichiometric, saltWater, alkaliWaterPerUnit, beyond).Assemble());
     }
 
     /// <summary>Alkali by the trade's rule of half the salt's mass, for an alkali that is weighed; null otherwise.</summary>
@@ -79,7 +82,7 @@ public static class LakePlanner
     private static double[] Amounts(LakePlanInput input, PathBundle bundle, double given) => input.Aim switch
     {
         PlanAim.ToPh aim => bundle.Read((p, f) => p.FirstAtPh(aim.Ph.Value) / f),
-        PlanAim.AllMetalDown => bundle.Read((p, f) => Math.Min(p.FirstWithDissolvedBelow(AllDownShare), p.X[LeastDissolved(p)]) / f),
+        PlanAim.AllMetalDown => bundle.Read((p, f) => p.FirstWithDissolvedBelow(AllDownShare) / f),
         _ => bundle.Read((_, f) => given / f),
     };
 
@@ -89,6 +92,14 @@ public static class LakePlanner
         for (int i = 1; i < p.Count; i++)
             if (p.DissolvedFraction[i] < p.DissolvedFraction[best]) best = i;
         return best;
+    }
+
+    private static PlanOutcome.MetalStays Stays(PathBundle bundle)
+    {
+        int[] least = [.. bundle.Paths.Select(LeastDissolved)];
+        return new PlanOutcome.MetalStays(
+            PathBundle.Summarise([.. bundle.Paths.Select((p, i) => p.DissolvedFraction[least[i]])]),
+            PathBundle.Summarise([.. bundle.Paths.Select((p, i) => p.Ph[least[i]])]));
     }
 
     private static PlanOutcome.CannotReach? Unreachable(Ph aim, PathBundle bundle, double[] amounts)

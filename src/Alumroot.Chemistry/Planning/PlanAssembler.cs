@@ -5,7 +5,7 @@ namespace Alumroot.Chemistry.Planning;
 
 /// <summary>Puts a plan together once the amount of alkali is known.</summary>
 internal sealed class PlanAssembler(
-    LakePlanInput input, BathModel bath, PathBundle saltFirst, Estimate alkali, SpanCause cause, double stoichiometric, double saltWater, double alkaliWaterPerUnit)
+    LakePlanInput input, BathModel bath, PathBundle saltFirst, Estimate alkali, SpanCause cause, double stoichiometric, double saltWater, double alkaliWaterPerUnit, double beyondShare)
 {
     private const int CurvePoints = 41;
 
@@ -49,14 +49,14 @@ internal sealed class PlanAssembler(
             EndPh = endPh,
             EndPhGasHeld = GasEnd(0, end, endPh),
             EndPhGasGone = GasEnd(-3.4, end, endPh),
-            EndIonicStrengthMolal = hydroxide.At(hydroxide.IonicStrength, end),
+            EndIonicStrengthMolal = bundle.At(p => p.IonicStrength, end),
             GasLitres = bundle.At(p => p.GasMol, end).Times(LakePlanner.GasLitres(1, input.Temperature.Celsius)),
             AllGasLitres = allGas,
             LiquidLitres = _litres,
             LeastVesselLitres = _litres * (input.Alkali.CarbonDioxideMolPerUnit > 0 ? RoomForFroth : RoomWithoutFroth),
             AlkaliPerTenthPh = PerTenthPh(endPh),
-            Telling = bath.IdeaMatters && _alkaliLast ? Telling(bundle) : null,
-            Solids = Solids(hydroxide, basic, end),
+            Telling = bath.IdeaMatters && _alkaliLast && Telling(bundle) is var t && Math.Abs(t.PhIfHydroxide.Value - t.PhIfBasicSalt.Value) >= Math.Min(input.StripStepPh, 0.3) ? t : null,
+            Solids = Solids(bundle, where),
             DissolvedMetalShare = dissolved,
             DissolvedMetalShareBlind = bundle.At(p => p.DissolvedFraction, end),
             DissolvedMetalMilligramsPerLitre = dissolved.Times(metalMilligramsPerLitre),
@@ -67,7 +67,7 @@ internal sealed class PlanAssembler(
             Rules = Rules(),
             Findings = [],
         };
-        return plan with { Findings = PlanFindings.For(plan, bath, washes.WaterMicrosiemensPerCm25, input.StatedPh is { } stated ? bundle.At(p => p.Ph, end) : null) };
+        return plan with { Findings = PlanFindings.For(plan, bath, washes.WaterMicrosiemensPerCm25, input.StatedPh is { } stated ? bundle.At(p => p.Ph, end) : null, beyondShare) };
     }
 
     private PathBundle AlkaliFirst()
@@ -141,17 +141,18 @@ internal sealed class PlanAssembler(
         return new TellingReading(half, Of(SolidIdea.Hydroxide), Of(SolidIdea.BasicSalt));
     }
 
-    private List<SolidAmount> Solids(PlanPath hydroxide, PlanPath basic, double end)
+    /// <summary>Each solid over all draws, where each draw ends; a solid that most draws lack is left out.</summary>
+    private List<SolidAmount> Solids(PathBundle bundle, Func<PlanPath, double, double> where)
     {
         var list = new List<SolidAmount>();
-        AqueousSystem systemOf(SolidIdea idea) => bath.SystemFor(PlanDraw.Middle(idea, input));
-        AqueousSystem a = systemOf(SolidIdea.Hydroxide), b = systemOf(SolidIdea.BasicSalt);
-        foreach (Constants.Phase phase in b.Phases.Where(p => !p.IsGas))
+        AqueousSystem[] systems = [bath.SystemFor(PlanDraw.Middle(SolidIdea.Hydroxide, input)), bath.SystemFor(PlanDraw.Middle(SolidIdea.BasicSalt, input))];
+        var ideaOf = bundle.Paths.Select((p, i) => (p, bundle.Draws[i].Idea)).ToDictionary(x => x.p, x => x.Idea);
+        foreach (Constants.Phase phase in systems[1].Phases.Where(p => !p.IsGas))
         {
-            double first = a.IndexOfPhase(phase.Name) is var i and >= 0 ? hydroxide.PhaseMolAt(i, end) * phase.GramsPerMole!.Value : 0;
-            double second = bath.IdeaMatters ? basic.PhaseMolAt(b.IndexOfPhase(phase.Name), end) * phase.GramsPerMole!.Value : first;
-            if (Math.Max(first, second) < 1e-4) continue;
-            list.Add(new SolidAmount(phase.Name, phase.PlainName, new Estimate((first + second) / 2, Math.Min(first, second), Math.Max(first, second))));
+            double gramsPerMole = phase.GramsPerMole ?? throw new InvalidOperationException($"the constants give no molar mass for {phase.Name}");
+            int[] index = [systems[0].IndexOfPhase(phase.Name), systems[1].IndexOfPhase(phase.Name)];
+            Estimate grams = PathBundle.Summarise(bundle.Read((p, f) => index[(int)ideaOf[p]] is var i and >= 0 ? Math.Max(0, p.PhaseMolAt(i, where(p, f))) * gramsPerMole : 0));
+            if (grams.High >= 0.001 * Math.Max(1e-3, bath.MetalMoles * bath.GramsPerMoleOfMetal)) list.Add(new SolidAmount(phase.Name, phase.PlainName, grams));
         }
         return list;
     }

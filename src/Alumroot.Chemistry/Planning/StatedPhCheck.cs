@@ -15,6 +15,9 @@ public static class StatedPhCheck
     private static readonly string[] Alkalis = ["soda-ash", "soda-crystals", "baking-soda", "potash", "caustic-soda", "caustic-potash", "chalk"];
     private static readonly string[] Salts = ["potash-alum", "ammonium-alum", "aluminium-sulfate", "aluminium-sulfate-14"];
 
+    // A span of three units would explain nearly anything: the middle must lie near the stated pH too.
+    private const double NearEnoughPh = 1.2;
+
     /// <summary>The mix-ups that explain the stated pH, the commonest first; empty when there is none or nothing is stated.</summary>
     public static IReadOnlyList<MixUp> WouldFit(LakePlanInput input)
     {
@@ -31,7 +34,7 @@ public static class StatedPhCheck
 
         void Try(LakePlanInput other, Substance instead, SubstanceRole role)
         {
-            if (LakePlanner.Plan(other) is PlanOutcome.Planned { Plan: var plan } && plan.EndPh.Low - input.StripStepPh / 2 <= stated.Value && stated.Value <= plan.EndPh.High + input.StripStepPh / 2)
+            if (LakePlanner.Plan(other) is PlanOutcome.Planned { Plan: var plan } && plan.EndPh.Low <= stated.Value && stated.Value <= plan.EndPh.High && Math.Abs(plan.EndPh.Value - stated.Value) < NearEnoughPh)
                 list.Add(new MixUp(instead, role, plan.EndPh));
         }
     }

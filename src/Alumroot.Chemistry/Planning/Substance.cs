@@ -47,6 +47,9 @@ public sealed record Substance
     /// <summary>What one gram or millilitre delivers; its "mole" is the gram or millilitre.</summary>
     public Reagent PerUnit { get; init; }
 
+    /// <summary>Grams in one unit: 1 for what is weighed, the density for what is poured.</summary>
+    public double GramsPerUnit { get; init; } = 1;
+
     /// <summary>True strength over nominal strength: 1 with its 90 % span.</summary>
     public Estimate Strength { get; init; }
 
