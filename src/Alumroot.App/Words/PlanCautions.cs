@@ -19,7 +19,7 @@ public static class PlanCautions
         foreach (Finding f in plan.Findings)
             if (f.Level != FindingLevel.Note) list.Add(new PlanCaution(f.Key, FindingWords.Of(f, plan), Level(f.Level)));
         if (answer.MixUps.Count > 0)
-            list.Add(new PlanCaution("would-fit", $"The stated pH would fit if the packet held {string.Join(", or ", answer.MixUps.Take(3).Select(m => $"{m.Instead.PlainName} ({QuantityText.OfPh(m.Ph)})"))}. Check the packets.", CautionWord.DoesNotAddUp));
+            list.Add(new PlanCaution("would-fit", $"The stated pH would fit if the packet held {string.Join("; or ", answer.MixUps.Take(3).Select(m => $"{m.Instead.PlainName}, pH {QuantityText.OfPh(m.Ph)}"))}. Check the packets.", CautionWord.DoesNotAddUp));
         if (answer.Laking is { Answer: LakingAnswer.DoesNotTake or LakingAnswer.HardlyTakes or LakingAnswer.TakesPartly or LakingAnswer.NotKnown } laking)
             list.Add(new PlanCaution("will-it-take", $"{answer.Dyestuff!.Name}: {CatalogueWords.Sentence(laking)} {Ended(laking.Reason)} Try a few grams in a jar before the day is spent on it.", CautionWord.Mind));
         foreach (string key in HandbookKeys(answer, plan)) AddHandbook(list, key, plan);
