@@ -16,7 +16,7 @@ public sealed partial class WalkTests(Studio studio)
         await page.GetByText("Clear, glassy crystals").WaitForAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "It is Potash alum" }).ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Radio, new() { NameRegex = new("^Potash alum") })).ToBeCheckedAsync();
-        await page.GetByText("Soda ash", new() { Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Radio, new() { NameRegex = new("^Soda ash") }).CheckAsync();
         await page.GetByLabel("Which dyestuff?").FillAsync("madder");
         await page.GetByLabel("Its dry weight").FillAsync("100");
         await page.GetByRole(AriaRole.Link, new() { Name = "100 g", Exact = true }).ClickAsync();
@@ -60,13 +60,13 @@ public sealed partial class WalkTests(Studio studio)
         await using Visit visit = await studio.OpenAsync("/", View.Phone with { Script = false });
         IPage page = visit.Page;
         await page.GetByRole(AriaRole.Link, new() { Name = "Plan a lake", Exact = true }).ClickAsync();
-        await page.GetByText("Home-baked soda", new() { Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Radio, new() { NameRegex = new("^Home-baked soda") }).CheckAsync();
         await page.GetByLabel("Baking soda before baking").FillAsync("200 g");
         await page.GetByLabel("Powder after baking").FillAsync("1,280 g");
         await page.GetByRole(AriaRole.Button, new() { Name = "Show the plan" }).ClickAsync();
         Assert.Equal(2, await page.Locator(".still-to-say a").CountAsync());
-        await page.GetByText("Potash alum", new() { Exact = true }).ClickAsync();
-        await page.GetByLabel("Powder after baking").FillAsync("128 g");
+        await page.GetByRole(AriaRole.Radio, new() { NameRegex = new("^Potash alum") }).CheckAsync();
+        await page.GetByLabel("Powder after baking", new() { Exact = true }).FillAsync("128 g");
         await page.GetByLabel("Which dyestuff?").FillAsync("maddr");
         await page.GetByLabel("Its dry weight").FillAsync("3.5 oz");
         await page.GetByRole(AriaRole.Button, new() { Name = "Show the plan" }).ClickAsync();
