@@ -66,6 +66,27 @@ public sealed class PlanReadingTests
         Assert.All(answer.Fields[field].Offers, offer => Assert.NotNull(PlanMaker.Answer(With(field, offer)).Plan));
     }
 
+    // Slaked lime: 0.165 g in 100 g of water at 20 C (Data/solubility.csv, table 04-26); 9 litres for a few grams of it would be no plan.
+    [Theory]
+    [InlineData("slaked-lime")]
+    [InlineData("chalk")]
+    [InlineData("magnesia")]
+    public void What_hardly_dissolves_is_stirred_in_as_a_milk(string alkali)
+    {
+        LakePlan plan = Plan(Plans.MadderRequest.With(PlanFields.Alkali, alkali).With(PlanFields.ToPh, null).With(PlanFields.Aim, "down"));
+        Assert.InRange(plan.AlkaliWaterMillilitres / plan.Alkali.Value, 8, 12);
+        Assert.Contains("milk", Words.AlkaliHandling.Sentence(plan.Input.Alkali, "100 mL"), StringComparison.Ordinal);
+    }
+
+    // Solid into cold water, never water onto the solid: the usual rule of every laboratory manual; common practice, no source.
+    [Fact]
+    public void Caustic_goes_into_cold_water_and_its_danger_is_said_first()
+    {
+        PlanAnswer answer = PlanMaker.Answer(Plans.MadderRequest.With(PlanFields.Alkali, "caustic-soda"));
+        Assert.Contains("cold water, never water onto it", Words.AlkaliHandling.Sentence(answer.Plan!.Input.Alkali, "100 mL"), StringComparison.Ordinal);
+        Assert.Contains("caustic", answer.Cautions.Where(c => c.Level == Parts.CautionWord.Mind).Take(3).Select(c => c.Key));
+    }
+
     private static PlanRequest With(string field, string typed)
     {
         PlanRequest request = Plans.MadderRequest.With(field, typed);
