@@ -11,7 +11,7 @@ public static class AlkaliHandling
 
     /// <summary>Whether it hardly dissolves.</summary>
     public static bool IsMilk(Reagent? reagent) => reagent is not null
-        && (reagent.SolubilityKind == SolubilityKind.PracticallyInsoluble || reagent.SolubilityGramsPer100GramsWater(20) < LeastSolubleGramsPer100g);
+        && (reagent.SolubilityKind == SolubilityKind.PracticallyInsoluble || (reagent.SolubilityGramsPer100GramsWater(20) ?? reagent.SolubilityGramsPer100GramsWater(25)) < LeastSolubleGramsPer100g);
 
     /// <summary>One sentence for the step.</summary>
     /// <param name="alkali">The alkali.</param>
@@ -21,9 +21,11 @@ public static class AlkaliHandling
         ArgumentNullException.ThrowIfNull(alkali);
         if (alkali.Unit == SubstanceUnit.Millilitre) return "It is poured as it is.";
         Reagent? reagent = CatalogueData.Embedded.FindReagent(alkali.Key);
-        return reagent?.CautionKeys.Contains("caustic") == true ? $"Goggles and gloves on, sprinkle it into {water} of cold water, never water onto it."
-            : IsMilk(reagent) ? $"Stir it with {water} of water to a thin milk, and keep it stirred."
-            : $"Stir it into {water} of warm water.";
+        string dressed = IsCaustic(reagent) ? "Goggles and gloves on, " : "";
+        string step = IsMilk(reagent) ? $"stir it with {water} of cold water to a thin milk, and keep it stirred."
+            : IsCaustic(reagent) ? $"sprinkle it into {water} of cold water, never water onto it."
+            : $"stir it into {water} of warm water.";
+        return dressed.Length > 0 ? dressed + step : char.ToUpperInvariant(step[0]) + step[1..];
     }
 
     /// <summary>The water in a word or two, for the sheet.</summary>
@@ -34,9 +36,7 @@ public static class AlkaliHandling
         ArgumentNullException.ThrowIfNull(alkali);
         if (alkali.Unit == SubstanceUnit.Millilitre) return "as it is";
         Reagent? reagent = CatalogueData.Embedded.FindReagent(alkali.Key);
-        return reagent?.CautionKeys.Contains("caustic") == true ? $"into {water} cold water"
-            : IsMilk(reagent) ? $"as a milk, {water} water"
-            : $"{water} water";
+        return IsMilk(reagent) ? $"as a milk, {water} water" : IsCaustic(reagent) ? $"into {water} cold water" : $"{water} water";
     }
 
     /// <summary>What to wait for after a portion: the froth, or only the stirring.</summary>
@@ -45,4 +45,6 @@ public static class AlkaliHandling
         ArgumentNullException.ThrowIfNull(alkali);
         return alkali.CarbonDioxideMolPerUnit > 0 ? "wait until the froth is down, stir, and read the pH" : "stir for a minute and read the pH; nothing froths";
     }
+
+    private static bool IsCaustic(Reagent? reagent) => reagent?.CautionKeys.Contains("caustic") == true;
 }

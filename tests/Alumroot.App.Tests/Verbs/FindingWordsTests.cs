@@ -4,9 +4,9 @@ using Alumroot.App.Words;
 using Alumroot.Chemistry.Planning;
 using Alumroot.Quantities;
 
-namespace Alumroot.App.Tests;
+namespace Alumroot.App.Tests.Verbs;
 
-/// <summary>The sentences of findings. They are kept whole in Golden/findings.txt, so that a change of words is seen and meant.</summary>
+/// <summary>The sentences of findings. They are kept whole, so that a change of words is seen and meant.</summary>
 public sealed partial class FindingWordsTests
 {
     private static readonly string[] NotSaid = ["error", "invalid", "please", "oops", "!"];
@@ -25,7 +25,7 @@ public sealed partial class FindingWordsTests
     {
         LakePlan plan = Plans.Madder.Plan! with { EndPh = new Estimate(9, 8.2, 9.4) };
         string now = string.Join("\n", FindingWords.Keys.Select(key => $"{key}: {FindingWords.Of(Made(key), plan)}")) + "\n";
-        Folder.AssertGolden("findings.txt", now);
+        Golden.Same("findings.txt", now);
     }
 
     [Fact]
