@@ -29,4 +29,10 @@ internal static class Plans
 
     /// <summary>Weights and a stated pH that cannot both hold.</summary>
     public const string Quarrel = "/lakes/plan?dyestuff=madder&dry=100%20g&water=3%20L&salt=potash-alum&salt-amount=50%20g&alkali=soda-ash&aim=amount&alkali-amount=30%20g&to-ph=6.5";
+
+    /// <summary>A pot that only just holds it: many portions.</summary>
+    public const string ManyPortions = "/lakes/plan?dyestuff=madder&dry=1%20kg&water=12%20L&salt=potash-alum&salt-amount=1.2%20kg&alkali=soda-ash&to-ph=6.5&vessel=50%20L";
+
+    /// <summary>Strong bath, pure water, a low aim: many washes.</summary>
+    public const string ManyWashes = "/lakes/plan?dyestuff=madder&dry=100%20g&water=1%20L&salt=potash-alum&salt-amount=150%20g&alkali=soda-ash&to-ph=6.5&wash-water=pure&wash-to=20%20uS";
 }

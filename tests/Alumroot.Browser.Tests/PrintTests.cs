@@ -25,4 +25,42 @@ public sealed class PrintTests(Studio studio)
             Assert.All(page.Letters, letter => Assert.InRange(letter.BoundingBox.Right, 0, page.Width - 20));
         }
     }
+
+    /// <summary>Plans whose sheets are long in one way or the other: portions, washes, salts, quarrels.</summary>
+    public static TheoryData<string, string> Sheets
+    {
+        get
+        {
+            var rows = new TheoryData<string, string>();
+            foreach (string paper in new[] { "A4", "Letter" })
+                foreach (string plan in new[] { Plans.Madder, Plans.Kitchen, Plans.AlkaliFirst, Plans.Quarrel, Plans.ManyPortions, Plans.ManyWashes })
+                    rows.Add(paper, plan);
+            return rows;
+        }
+    }
+
+    // 186 x 255 mm within margins of 12 mm fits A4 (210 x 297 mm, ISO 216) and Letter (8.5 x 11 in).
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public async Task A_plan_prints_as_one_sheet_for_the_bench(string paper, string plan)
+    {
+        await using Visit visit = await studio.OpenAsync(plan, View.Laptop);
+        string figure = await visit.Page.Locator(".sheet-figure").First.TextContentAsync() ?? "";
+        byte[] pdf = await visit.Page.PdfAsync(new() { Format = paper, PreferCSSPageSize = false });
+        using PdfDocument document = PdfDocument.Open(pdf);
+        Page page = Assert.Single(document.GetPages());
+        string text = string.Join(' ', page.GetWords().Select(w => w.Text));
+        foreach (string words in new[] { "actual", "pH to expect", "Mind:", "Pigment to expect", "all readings invented", figure.Replace('\u00A0', ' ') })
+            Assert.Contains(words, text, StringComparison.Ordinal);
+        Assert.DoesNotContain("What the plan rests on", text, StringComparison.Ordinal);
+        double margin = 12 / 25.4 * 72;
+        Assert.All(page.Letters, letter => Assert.True(letter.PointSize >= 8.9, $"{letter.Value} of {letter.PointSize} pt"));
+        Assert.All(page.Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)), letter =>
+        {
+            Assert.InRange(letter.BoundingBox.Left, margin - 2, page.Width - margin + 2);
+            Assert.InRange(letter.BoundingBox.Right, margin - 2, page.Width - margin + 2);
+            Assert.InRange(letter.BoundingBox.Bottom, margin - 4, page.Height - margin + 2);
+        });
+        Assert.True(page.Letters.Max(l => l.BoundingBox.Top) - page.Letters.Min(l => l.BoundingBox.Bottom) <= 255 / 25.4 * 72, "The sheet is higher than 255 mm.");
+    }
 }

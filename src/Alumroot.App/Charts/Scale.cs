@@ -10,6 +10,8 @@ namespace Alumroot.App.Charts;
 /// <param name="yTop">The upper end of the upright axis; the last tick when left out.</param>
 public sealed class Scale(ChartSize size, IReadOnlyList<double> xTicks, IReadOnlyList<double> yTicks, double? yTop = null)
 {
+    private const double UnseenBend = 0.3;
+
     /// <summary>The drawing.</summary>
     public ChartSize Size { get; } = size;
 
@@ -43,8 +45,25 @@ public sealed class Scale(ChartSize size, IReadOnlyList<double> xTicks, IReadOnl
         ArgumentNullException.ThrowIfNull(x);
         ArgumentNullException.ThrowIfNull(y);
         var path = new StringBuilder();
-        for (int i = 0; i < x.Count; i++) path.Append(i == 0 ? 'M' : 'L').Append(Number(X(x[i]))).Append(' ').Append(Number(Y(y[i])));
+        for (int i = 0; i < x.Count; i = Next(x, y, i)) path.Append(i == 0 ? 'M' : 'L').Append(Number(X(x[i]))).Append(' ').Append(Number(Y(y[i])));
         return path.ToString();
+    }
+
+    // The farthest point that a straight stroke reaches without leaving any point between by more than the eye sees.
+    private int Next(IReadOnlyList<double> x, IReadOnlyList<double> y, int from)
+    {
+        int to = from + 1;
+        while (to + 1 < x.Count && Straight(x, y, from, to + 1)) to++;
+        return to;
+    }
+
+    private bool Straight(IReadOnlyList<double> x, IReadOnlyList<double> y, int from, int to)
+    {
+        (double x0, double y0, double width, double height) = (X(x[from]), Y(y[from]), X(x[to]) - X(x[from]), Y(y[to]) - Y(y[from]));
+        double length = Math.Sqrt(width * width + height * height);
+        for (int i = from + 1; i < to; i++)
+            if (length == 0 || Math.Abs((X(x[i]) - x0) * height - (Y(y[i]) - y0) * width) > UnseenBend * length) return false;
+        return true;
     }
 
     /// <summary>A band as closed path text.</summary>

@@ -54,7 +54,7 @@ public static class AppHost
         services.AddHttpContextAccessor();
         services.AddHealthChecks();
         services.AddResponseCompression(compression => compression.Providers.Add<BrotliCompressionProvider>());
-        services.Configure<BrotliCompressionProviderOptions>(brotli => brotli.Level = CompressionLevel.Fastest);
+        services.Configure<BrotliCompressionProviderOptions>(brotli => brotli.Level = CompressionLevel.Optimal);
         IDataProtectionBuilder keys = services.AddDataProtection().SetApplicationName("alumroot");
         if (options.StudioFolder is { } folder) keys.PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(folder, "keys")));
         else keys.UseEphemeralDataProtectionProvider();

@@ -106,7 +106,8 @@ internal sealed class PlanReader
             WashTo = washTo.Value,
             WashWithPureWater = pure,
             SaltSolubilityGramsPer100g = Finite(saltReagent?.SolubilityGramsPer100GramsWater(temperature.Value.Celsius)),
-            AlkaliSolubilityGramsPer100g = alkali.Unit == SubstanceUnit.Millilitre ? null : Finite(alkaliReagent?.SolubilityGramsPer100GramsWater(20)),
+            // What hardly dissolves is stirred in as a milk: it is not asked to dissolve.
+            AlkaliSolubilityGramsPer100g = alkali.Unit == SubstanceUnit.Millilitre || Words.AlkaliHandling.IsMilk(alkaliReagent) ? null : Finite(alkaliReagent?.SolubilityGramsPer100GramsWater(20)),
             ColourantFraction = colourant,
         };
     }

@@ -28,8 +28,16 @@ public sealed class PlanRequest
         ArgumentNullException.ThrowIfNull(typed);
         var fields = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (string name in PlanFields.All)
-            if (typed(name) is { } text && !string.IsNullOrWhiteSpace(text)) fields[name] = text.Length > LongestField ? text[..LongestField] : text.Trim();
+            if (typed(name) is { } text && !string.IsNullOrWhiteSpace(text)) fields[name] = Cut(text.Trim());
         return new PlanRequest(fields);
+    }
+
+    // Not through the middle of a character, and without a blank at the end, so that the address means the same again.
+    private static string Cut(string text)
+    {
+        if (text.Length <= LongestField) return text;
+        int end = char.IsHighSurrogate(text[LongestField - 1]) ? LongestField - 1 : LongestField;
+        return text[..end].TrimEnd();
     }
 
     /// <summary>The same request with one field changed; null takes it away.</summary>
@@ -37,7 +45,7 @@ public sealed class PlanRequest
     {
         var fields = new Dictionary<string, string>(_fields, StringComparer.Ordinal);
         if (string.IsNullOrWhiteSpace(typed)) fields.Remove(field);
-        else fields[field] = typed;
+        else fields[field] = Cut(typed.Trim());
         return new PlanRequest(fields);
     }
 

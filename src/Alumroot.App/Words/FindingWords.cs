@@ -1,5 +1,6 @@
 using System.Globalization;
 using Alumroot.Chemistry.Planning;
+using Alumroot.Quantities.Writing;
 
 namespace Alumroot.App.Words;
 
@@ -26,7 +27,7 @@ public static class FindingWords
         return finding.Key switch
         {
             "vessel-too-small" => $"{V("liquid_l")} L of liquid can froth up to about {Whole("least_l")} L; this vessel holds {V("vessel_l")} L. Use a larger one, or make it in {V("parts", "0")} parts.",
-            "stated-ph-quarrels" => $"{V("alkali")} {unit} of {alkali} ends between pH {V("ph_low")} and {V("ph_high")} by the masses, and pH {V("stated_ph")} is stated. One of the two weights, the name on a packet or the reading is wrong: check which soda and which salt it is, then read the pH of the clear liquid with a fresh strip.",
+            "stated-ph-quarrels" => $"{V("alkali")} {unit} of {alkali} ends at pH {QuantityText.OfPh(plan.EndPh)} by the weights, and pH {V("stated_ph")} is stated. One of the two weights, the name on a packet or the reading is wrong: check which soda and which salt it is, then read the pH of the clear liquid with a fresh strip.",
             "alkali-too-much" => $"This is {V("ratio", "0.0")} times the {alkali} that brings all the metal down ({V("alkali_needed")} {unit}); the bath ends near pH {V("ph")}. Stop by the pH, or check whether the rule was made for another salt.",
             "alkali-too-little" => $"This is {V("ratio", "0.00")} of the {alkali} that brings all the metal down ({V("alkali_needed")} {unit}); about {V("dissolved_percent", "0")} % of the metal stays in the liquid. Add more by the pH, or throw less salt in.",
             "metal-stays-dissolved" => $"About {V("percent")} % of the metal (up to {V("percent_high", "0")} %) stays in the liquid at this pH. A little more {alkali} brings it down.",

@@ -19,12 +19,15 @@ public static class PlanCautions
         foreach (Finding f in plan.Findings)
             if (f.Level != FindingLevel.Note) list.Add(new PlanCaution(f.Key, FindingWords.Of(f, plan), Level(f.Level)));
         if (answer.MixUps.Count > 0)
-            list.Add(new PlanCaution("would-fit", $"The stated pH would fit if the packet held {string.Join(", or ", answer.MixUps.Take(3).Select(m => $"{m.Instead.PlainName} ({QuantityText.OfPh(m.Ph)})"))}. Check the packets.", CautionWord.DoesNotAddUp));
+            list.Add(new PlanCaution("would-fit", $"The stated pH would fit if the packet held {string.Join("; or ", answer.MixUps.Take(3).Select(m => $"{m.Instead.PlainName}, pH {QuantityText.OfPh(m.Ph)}"))}. Check the packets.", CautionWord.DoesNotAddUp));
         if (answer.Laking is { Answer: LakingAnswer.DoesNotTake or LakingAnswer.HardlyTakes or LakingAnswer.TakesPartly or LakingAnswer.NotKnown } laking)
             list.Add(new PlanCaution("will-it-take", $"{answer.Dyestuff!.Name}: {CatalogueWords.Sentence(laking)} {Ended(laking.Reason)} Try a few grams in a jar before the day is spent on it.", CautionWord.Mind));
         foreach (string key in HandbookKeys(answer, plan)) AddHandbook(list, key, plan);
-        return [.. list.DistinctBy(c => c.Key).OrderByDescending(c => Rank(c.Level))];
+        return [.. list.DistinctBy(c => c.Key).OrderByDescending(c => Rank(c.Level)).ThenByDescending(c => IsDanger(c.Key))];
     }
+
+    // What can blind, burn or smother comes before what can spoil a batch.
+    private static bool IsDanger(string key) => key is "froth" or "ammonia-vapour" || CatalogueData.Embedded.FindCaution(key)?.Severity == Severity.Danger;
 
     private static IEnumerable<string> HandbookKeys(PlanAnswer answer, LakePlan plan)
     {

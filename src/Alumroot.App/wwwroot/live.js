@@ -78,7 +78,9 @@
       e.open = true;
       if (e.id) folds.set(e.id, true);
     }
-    (place?.tagName === 'DETAILS' ? place.querySelector('summary') : place)?.focus({ preventScroll: true });
+    const stop = place?.tagName === 'DETAILS' ? place.querySelector('summary') : place;
+    stop?.focus();
+    stop?.scrollIntoView({ block: 'nearest' });
   };
 
   document.addEventListener('keydown', e => {

@@ -34,7 +34,15 @@ public sealed class PlanView
         && (Answer.Input is not null || LaterFields.Any(f => Answer.Request[f] is not null) || (Answer.Request[PlanFields.Salt] is not null && Answer.Request[PlanFields.Alkali] is not null && Answer.Request[PlanFields.Dry] is not null));
 
     /// <summary>Fields that have not been filled and must be, each with what to say.</summary>
-    public IReadOnlyList<FieldTrouble> Open => [.. Answer.Troubles.Where(t => IsOpen(t) && !FollowsFromAnother(t)).Select(FirstQuestion).DistinctBy(t => t.FieldId)];
+    public IReadOnlyList<FieldTrouble> Open 
+    {
+        get
+        {
+            IEnumerable<FieldTrouble> open = Answer.Troubles.Where(t => IsOpen(t) && !FollowsFromAnother(t)).Select(FirstQuestion);
+            bool nothingToDye = Answer.Request[PlanFields.Dyestuff] is null && Answer.Request[PlanFields.SaltAmount] is null && Answer.Refusal is null;
+            return [.. (nothingToDye ? open.Append(WhichPlant) : open).DistinctBy(t => t.FieldId)];
+        }
+    }
 
     /// <summary>Fields whose text needs another look.</summary>
     public IReadOnlyList<FieldTrouble> Wrong => [.. Answer.Troubles.Where(t => !IsOpen(t)).Select(t => t with { Sentence = Trouble(t.FieldId) ?? t.Sentence })];
@@ -71,6 +79,9 @@ public sealed class PlanView
     /// <summary>The address of this page with one field changed.</summary>
     public string AddressWith(string field, string? typed) => Answer.Request.With(field, typed).Address;
 
+    private static FieldTrouble WhichPlant { get; } =
+        new(PlanFields.Dyestuff, "Dyestuff: which plant, and how much of it? For the white ground alone, fill in the amount of salt instead.");
+
     private static FieldReading None { get; } = new("", null, null, []);
 
     private bool IsOpen(FieldTrouble trouble) =>
@@ -92,7 +103,7 @@ public sealed class PlanView
     // Without a plant the amount of salt is what is missing; the question asked first is the plant.
     private FieldTrouble FirstQuestion(FieldTrouble trouble) =>
         trouble.FieldId == PlanFields.SaltAmount && Answer.Request[PlanFields.Dyestuff] is null
-            ? new FieldTrouble(PlanFields.Dyestuff, "Dyestuff: which plant, and how much of it? For the white ground alone, fill in the amount of salt instead.")
+            ? WhichPlant
             : trouble.FieldId == PlanFields.Alkali && AlkaliDetail is { } detail
             ? new FieldTrouble(detail, detail == PlanFields.AlkaliStrength
                 ? "Alkali: how strong is the lye? Titrate 10 mL with vinegar."

@@ -24,8 +24,7 @@ public sealed record ScaleNeed(double StepGrams, double OwnStepGrams)
     {
         ArgumentNullException.ThrowIfNull(plan);
         bool weighed = plan.Input.Alkali.Unit == SubstanceUnit.Gram;
-        double hundredth = 0.01 * (weighed ? plan.Alkali.Value : plan.Salts[0].Grams);
-        double fine = weighed && plan.AlkaliPerTenthPh.Value is > 0 and var perTenth ? Math.Max(perTenth, hundredth) : hundredth;
+        double fine = weighed && plan.AlkaliPerTenthPh.Value is > 0 and < double.PositiveInfinity and var perTenth ? perTenth : 0.01 * (weighed ? plan.Alkali.Value : plan.Salts[0].Grams);
         return new ScaleNeed(Steps.FirstOrDefault(s => s <= fine * 1.0001, Steps[^1]), plan.Input.ScaleStep.Grams);
     }
 }
