@@ -17,6 +17,9 @@ public static class Json
         Converters = { new EstimateConverter(), new JsonStringEnumConverter(JsonNamingPolicy.SnakeCaseLower) },
     };
 
+    /// <summary>The name of an enumeration's value as it stands in JSON.</summary>
+    public static string Name(Enum value) => JsonNamingPolicy.SnakeCaseLower.ConvertName(value.ToString());
+
     /// <summary>The value as text, without a line end.</summary>
     /// <param name="value">A record whose names carry their units.</param>
     public static string Text<T>(T value) => JsonSerializer.Serialize(value, Options);

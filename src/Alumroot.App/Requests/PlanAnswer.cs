@@ -14,8 +14,9 @@ public sealed record Assumption(string Field, string Text, string Value, string 
 /// <summary>A caution to show with a plan.</summary>
 /// <param name="Key">Its key.</param>
 /// <param name="Text">Its sentences.</param>
-/// <param name="Level">How grave it is.</param>
-public sealed record PlanCaution(string Key, string Text, CautionWord Level);
+/// <param name="Level">How far the plan may go on.</param>
+/// <param name="IsDanger">Whether it can blind, burn, poison or smother: such a caution is said in every kind of output.</param>
+public sealed record PlanCaution(string Key, string Text, CautionWord Level, bool IsDanger = false);
 
 /// <summary>Everything that came of asking for a plan.</summary>
 public sealed record PlanAnswer

@@ -32,6 +32,7 @@ internal sealed class PlanReader
     {
         var reader = new PlanReader(request);
         Dyestuff? dyestuff = reader.ReadDyestuff();
+        reader.CheckChoices();
         LakePlanInput? input = reader.ReadInput(dyestuff);
         return new PlanAnswer
         {
@@ -45,6 +46,18 @@ internal sealed class PlanReader
             Input = reader._fields.Troubles.Count == 0 && reader._refusal is null ? input : null,
             Cautions = [],
         };
+    }
+
+    /// <summary>Fields with a few possible answers take no other.</summary>
+    private void CheckChoices()
+    {
+        foreach ((string field, string[] choices) in ((string, string[])[])
+            [(PlanFields.Units, ["metric", "kitchen"]), (PlanFields.Kitchen, ["us", "imperial", "uk", "metric"]), (PlanFields.WashWater, ["tap", "pure", "distilled", "rain"])])
+            if (_fields.Text(field) is { } typed && !choices.Contains(typed, StringComparer.OrdinalIgnoreCase))
+                _fields.Trouble(field, $"{Words.FieldNames.Of(field)}: '{typed}' is none of {string.Join(", ", choices)}.");
+        bool allDown = _fields.Text(PlanFields.AllDown) is { } all && all.ToLowerInvariant() is not ("no" or "false" or "off");
+        if (allDown && _fields.Text(PlanFields.Aim) is null && (_fields.Text(PlanFields.ToPh) ?? _fields.Text(PlanFields.AlkaliAmount)) is not null)
+            _fields.Trouble(PlanFields.AllDown, "Aim: all metal down and another aim are both asked for. Leave one of them out.");
     }
 
     private LakePlanInput? ReadInput(Dyestuff? dyestuff)
@@ -248,7 +261,7 @@ internal sealed class PlanReader
     {
         Conductivity? to = _fields.Optional(PlanFields.WashTo, t => QuantityReader.ReadConductivity(t, FieldRules.Conductivity));
         if (to is not null || _fields.HasTrouble(PlanFields.WashTo)) return to;
-        // A degree of hardness as bicarbonate conducts about 33 uS/cm; 200 above the water itself is what is left to wash out.
+        // A degree of hardness as bicarbonate conducts about 33 uS/cm (reckoned with the limiting conductivities of Data/species.csv); 200 above the water itself is what is left to wash out.
         double aim = pure ? 200 : 50 * Math.Round((200 + 33 * (hardness?.GermanDegrees ?? 0)) / 50);
         return AssumeValue(PlanFields.WashTo, Conductivity.FromMicrosiemensPerCentimetre(aim), string.Create(CultureInfo.InvariantCulture, $"washing to {aim:0} µS/cm, about 200 above the water itself"), string.Create(CultureInfo.InvariantCulture, $"{aim:0} uS"));
     }

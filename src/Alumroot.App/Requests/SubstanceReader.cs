@@ -48,7 +48,7 @@ internal static partial class SubstanceReader
                 {
                     string strength = mark.Length > 0 ? mark : fields.Text(PlanFields.AlkaliStrength) ?? "10%";
                     if (QuantityReader.ReadFraction(strength, new FieldRule<Fraction>(Fraction.FromPercent(0.5), Fraction.FromPercent(1), Fraction.FromPercent(35), Fraction.FromPercent(35))) is Parsed<Fraction>.Understood f)
-                        return f.Value.Percent > 15 && CatalogueData.Embedded.FindReagent("strong-ammonia") is { Stance: Stance.Refused } strong
+                        return f.Value.Percent >= 25 && CatalogueData.Embedded.FindReagent("strong-ammonia") is { Stance: Stance.Refused } strong
                             ? new Answer(null, null, strong, null, [])
                             : new Answer(SubstanceShelf.Ammonia(f.Value), null, null, reagent, []);
                     return Wrong($"{label}: '{strength}' could not be read as the strength of ammonia. Write it like ammonia@10%.");

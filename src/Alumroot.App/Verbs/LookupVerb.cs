@@ -28,6 +28,11 @@ public static class LookupVerb
             "alumroot lookup alum --json");
         verb.Add(words);
         verb.Add(json);
+        words.Validators.Add(result =>
+        {
+            if (result.Tokens.FirstOrDefault(t => t.Value.StartsWith('-')) is { } stray)
+                result.AddError($"'lookup' has no option '{stray.Value}'. 'alumroot lookup --help' lists what it knows.");
+        });
         verb.SetAction(parsed => Run(string.Join(' ', parsed.GetRequiredValue(words)), parsed.GetValue(json), channels));
         return verb;
     }

@@ -92,7 +92,7 @@ public static class PlanVerb
         if (json) channels.Data.WriteLine(Json.Text(PlanJson.Of(answer)));
         else if (csv && !answer.AmountsWithheld) channels.Data.Write(PlanTable.Of(answer.Plan));
         else if (!csv) channels.Data.Write(PlanText.Of(answer, quiet));
-        foreach (PlanCaution caution in answer.Cautions.Where(c => c.Level != Parts.CautionWord.Mind)) channels.Messages.WriteLine(PlanText.Spoken(caution));
+        foreach (PlanCaution caution in answer.Cautions.Where(c => c.Level != Parts.CautionWord.Mind || (c.IsDanger && (quiet || json || csv)))) channels.Messages.WriteLine(PlanText.Spoken(caution));
         return answer.AmountsWithheld ? ExitCode.CannotBeMet : ExitCode.Done;
     }
 

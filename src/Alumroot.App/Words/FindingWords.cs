@@ -12,7 +12,8 @@ public static class FindingWords
     [
         "vessel-too-small", "stated-ph-quarrels", "alkali-too-much", "alkali-too-little", "metal-stays-dissolved", "lake-dissolves-again", "no-carbonate-no-gas",
         "ph-climbs-as-gas-leaves", "froth-comes-late", "froth", "scale-too-coarse", "steep-end", "two-solids", "first-ph-reads-low", "hot-bath", "hot-and-alkaline",
-        "solid-without-enthalpy", "gel-holds-carbonate", "strong-solution", "small-batch", "ammonia-vapour", "wash-aim-not-reached", "salt-barely-dissolves",
+        "solid-without-enthalpy", "gel-holds-carbonate", "strong-solution", "small-batch", "ammonia-vapour", "wash-aim-not-reached", "two-solids-untold", "span-is-cut",
+        "aim-keeps-metal-dissolved", "aim-from-other-order", "little-salt", "little-water", "near-freezing", "hard-wash-water",
     ];
 
     /// <summary>The sentences of a finding.</summary>
@@ -48,7 +49,14 @@ public static class FindingWords
             "small-batch" => $"With {V("dry_g")} g of dyestuff most of the lake can stay on the paper: 4 g of root once gave 0.03 g. Take 20 g or more, or filter on a small smooth disc.",
             "ammonia-vapour" => "Ammonia comes off this bath. It burns eyes and lungs: work outdoors or under a hood, and never near bleach.",
             "wash-aim-not-reached" => $"The washing water itself conducts about {V("water_us", "0")} µS/cm, so {V("aim_us", "0")} cannot be reached with it. Wash the last times with pure water, or set a higher aim.",
-            "salt-barely-dissolves" => $"At this temperature 100 g of water hold {V("solubility")} g of {salt}. Warm it, or take more water.",
+            "two-solids-untold" => "Two kinds of solid may come down, plain hydroxide or a basic salt; in this bath no reading on the way tells them apart, so the span covers both.",
+            "span-is-cut" => $"In about {V("percent", "0")} % of the cases reckoned the aim is there from the start or is not reached with far more alkali; the ends of the span are cut there. Go by the strip.",
+            "aim-keeps-metal-dissolved" => $"At this aim about {V("percent", "0")} % of the metal stays in the liquid, so little lake comes down. Aim between pH 5.5 and 7.5 for aluminium, or choose all metal down.",
+            "aim-from-other-order" => "The amount was reckoned for alkali last. With the alkali in first the end is nearly the same, but more gas may be left in the bath; read the strip before the last of the salt.",
+            "little-salt" => $"{V("salt_g", "0.##")} g of {salt} for {V("dry_g", "0.#")} g of plant is very little metal: most of the colour will stay in the liquid. A gram of salt for two of plant is usual.",
+            "little-water" => $"{V("water_ml", "0")} mL of water hardly covers {V("dry_g", "0.#")} g of dry plant, so the figures mean little. Take ten times the plant's weight or more.",
+            "near-freezing" => $"At {V("celsius", "0")} °C the bath is about to freeze and dissolves little. Work at 10 °C or above.",
+            "hard-wash-water" => $"Water of {V("degrees", "0")} °dH brings more salt than it takes away at the end. Wash the last times with rain or distilled water.",
             _ => throw new ArgumentException($"there are no words for the finding {finding.Key}", nameof(finding)),
         };
     }

@@ -17,17 +17,14 @@ public static class PlanCautions
         var list = new List<PlanCaution>();
         if (answer.Plan is not { } plan) return list;
         foreach (Finding f in plan.Findings)
-            if (f.Level != FindingLevel.Note) list.Add(new PlanCaution(f.Key, FindingWords.Of(f, plan), Level(f.Level)));
+            if (f.Level != FindingLevel.Note) list.Add(new PlanCaution(f.Key, FindingWords.Of(f, plan), Level(f.Level), f.Key == "ammonia-vapour"));
         if (answer.MixUps.Count > 0)
             list.Add(new PlanCaution("would-fit", $"The stated pH would fit if the packet held {string.Join("; or ", answer.MixUps.Take(3).Select(m => $"{m.Instead.PlainName}, pH {QuantityText.OfPh(m.Ph)}"))}. Check the packets.", CautionWord.DoesNotAddUp));
         if (answer.Laking is { Answer: LakingAnswer.DoesNotTake or LakingAnswer.HardlyTakes or LakingAnswer.TakesPartly or LakingAnswer.NotKnown } laking)
             list.Add(new PlanCaution("will-it-take", $"{answer.Dyestuff!.Name}: {CatalogueWords.Sentence(laking)} {Ended(laking.Reason)} Try a few grams in a jar before the day is spent on it.", CautionWord.Mind));
         foreach (string key in HandbookKeys(answer, plan)) AddHandbook(list, key, plan);
-        return [.. list.DistinctBy(c => c.Key).OrderByDescending(c => Rank(c.Level)).ThenByDescending(c => IsDanger(c.Key))];
+        return [.. list.DistinctBy(c => c.Key).OrderByDescending(c => Rank(c.Level)).ThenByDescending(c => c.IsDanger || c.Key == "froth")];
     }
-
-    // What can blind, burn or smother comes before what can spoil a batch.
-    private static bool IsDanger(string key) => key is "froth" or "ammonia-vapour" || CatalogueData.Embedded.FindCaution(key)?.Severity == Severity.Danger;
 
     private static IEnumerable<string> HandbookKeys(PlanAnswer answer, LakePlan plan)
     {
@@ -36,6 +33,7 @@ public static class PlanCautions
         {
             foreach (string key in data.FindReagent(s.Substance.Key)?.CautionKeys ?? []) yield return key;
             if (s.Substance.MolPerUnit("Cu+2") > 0) yield return "copper-waste";
+            if (s.Substance.MolPerUnit("FeII+2") + s.Substance.MolPerUnit("FeIII+3") > 0) yield return "iron-child";
             if (s.Substance.MolPerUnit("Zn+2") > 0) yield return "zinc-waste";
             if (s.Substance.MolPerUnit("SnII+2") > 0) yield return "tin";
         }
@@ -56,7 +54,8 @@ public static class PlanCautions
 
     private static void AddHandbook(List<PlanCaution> list, string key, LakePlan plan)
     {
-        if (list.Any(c => c.Key == key || (key == "co2-foam" && c.Key == "froth"))) return;
+        // The plan's own finding on froth says more, and without carbonate nothing froths.
+        if (key == "co2-foam" || list.Any(c => c.Key == key)) return;
         if (CatalogueData.Embedded.FindCaution(key) is not { } caution || caution.Severity == Severity.Refuse) return;
         string text = caution.Text;
         foreach (string placeholder in caution.Placeholders)
@@ -70,7 +69,7 @@ public static class PlanCautions
             if (value is null) return;   // A caution about a room or a solvent, of which a plan knows nothing.
             text = text.Replace("{" + placeholder + "}", value, StringComparison.Ordinal);
         }
-        list.Add(new PlanCaution(key, Ended(text), CautionWord.Mind));
+        list.Add(new PlanCaution(key, Ended(text), CautionWord.Mind, caution.Severity == Severity.Danger));
     }
 
     private static CautionWord Level(FindingLevel level) => level switch

@@ -19,6 +19,7 @@ public static class PlanStatus
         return answer.Outcome switch
         {
             PlanOutcome.CannotReach cannot => $"Cannot reach pH {view.Numbers.Ph90(Quantities.Estimate.Exact(cannot.AimPh.Value)).Value}.",
+            PlanOutcome.MetalStays => "Not all the metal comes down with this alkali.",
             PlanOutcome.NotSolved => "This bath could not be reckoned.",
             PlanOutcome.Planned when answer.AmountsWithheld => "Change this first; the amounts are held back.",
             PlanOutcome.Planned planned => Planned(view, planned.Plan),

@@ -1,3 +1,4 @@
+using Alumroot.App.Output;
 using Alumroot.App.Requests;
 using Alumroot.Chemistry.Planning;
 using Alumroot.Quantities;
@@ -11,7 +12,6 @@ internal static class PlanJson
     {
         LakePlan plan = answer.Plan!;
         bool grams = plan.Input.Alkali.Unit == SubstanceUnit.Gram;
-        string alkaliUnit = grams ? "alkali_g" : "alkali_ml";
         var document = new Dictionary<string, object?> { ["inputs"] = Inputs(answer, plan) };
         if (answer.AmountsWithheld)
         {
@@ -25,7 +25,8 @@ internal static class PlanJson
             ["salt_g"] = plan.Salts[0].Grams,
             ["salt_water_ml"] = Math.Round(plan.Salts.Sum(s => s.WaterMillilitres)),
             ["salts"] = plan.Salts.Select(s => new Dictionary<string, object?> { ["key"] = s.Substance.Key, ["g"] = s.Grams, ["water_ml"] = Math.Round(s.WaterMillilitres) }).ToArray(),
-            [alkaliUnit] = plan.Alkali,
+            ["alkali_g"] = plan.Alkali.Times(plan.Input.Alkali.GramsPerUnit),
+            ["alkali_ml"] = grams ? null : plan.Alkali,
             ["alkali_water_ml"] = Math.Round(plan.AlkaliWaterMillilitres),
             ["alkali_stoichiometric" + (grams ? "_g" : "_ml")] = plan.StoichiometricAlkali,
             ["base_per_metal"] = plan.BasePerMetal,
@@ -34,7 +35,7 @@ internal static class PlanJson
         };
         document["curve"] = plan.Curve.Select(p => new Dictionary<string, object?>
         {
-            [alkaliUnit] = p.Alkali,
+            ["alkali_g"] = p.Alkali * plan.Input.Alkali.GramsPerUnit,
             ["salt_share"] = p.SaltShare,
             ["ph"] = p.Ph,
             ["ph_if_hydroxide"] = p.PhIfHydroxide,
@@ -54,9 +55,9 @@ internal static class PlanJson
             ["dissolved_metal_mg_per_l"] = plan.DissolvedMetalMilligramsPerLitre,
             ["dissolved_metal_share"] = plan.DissolvedMetalShare,
         };
-        document["precision"] = new Dictionary<string, object?> { [alkaliUnit + "_per_0_1_ph"] = Finite(plan.AlkaliPerTenthPh) };
+        document["precision"] = new Dictionary<string, object?> { ["alkali_g_per_0_1_ph"] = Finite(plan.AlkaliPerTenthPh.Times(plan.Input.Alkali.GramsPerUnit)) };
         document["telling_reading"] = plan.Telling is { } t
-            ? new Dictionary<string, object?> { ["at_" + alkaliUnit] = t.AtAlkali, ["ph_if_hydroxide"] = t.PhIfHydroxide, ["ph_if_basic_sulfate"] = t.PhIfBasicSalt }
+            ? new Dictionary<string, object?> { ["at_alkali_g"] = t.AtAlkali * plan.Input.Alkali.GramsPerUnit, ["ph_if_hydroxide"] = t.PhIfHydroxide, ["ph_if_basic_sulfate"] = t.PhIfBasicSalt }
             : null;
         document["end_ph_gas_held"] = plan.EndPhGasHeld;
         document["end_ph_gas_gone"] = plan.EndPhGasGone;
@@ -71,7 +72,7 @@ internal static class PlanJson
             ["conductivity_us_cm_20c"] = w.MicrosiemensPerCm20,
             ["salt_left_g"] = w.SaltLeftGrams,
         }).ToArray();
-        document["rule_of_thumb"] = plan.Rules.Select(r => new Dictionary<string, object?> { ["rule"] = r.Key, [alkaliUnit] = r.Alkali, ["ph_there"] = r.PhThere }).ToArray();
+        document["rule_of_thumb"] = plan.Rules.Select(r => new Dictionary<string, object?> { ["rule"] = r.Key, ["alkali_g"] = r.Alkali * plan.Input.Alkali.GramsPerUnit, ["ph_there"] = r.PhThere }).ToArray();
         document["findings"] = plan.Findings.Select(f => new Dictionary<string, object?> { ["key"] = f.Key, ["level"] = f.Level, ["text"] = Words.FindingWords.Of(f, plan), ["values"] = f.Values }).ToArray();
         document["cautions"] = Cautions(answer);
         document["assumptions"] = Assumptions(answer);
@@ -89,6 +90,11 @@ internal static class PlanJson
             document["reachable_ph"] = no.ReachablePh;
             document["lowest_ph_with_metal_down"] = no.LowestPhWithMetalDown;
             document["dissolved_metal_share"] = no.DissolvedThere;
+        }
+        if (answer.Outcome is PlanOutcome.MetalStays stays)
+        {
+            document["least_dissolved_metal_share"] = stays.LeastDissolvedShare;
+            document["ph_there"] = stays.Ph;
         }
         document["assumptions"] = Assumptions(answer);
         return document;
@@ -122,7 +128,7 @@ internal static class PlanJson
         };
     }
 
-    private static object Cautions(PlanAnswer answer) => answer.Cautions.Select(c => new Dictionary<string, object?> { ["key"] = c.Key, ["text"] = c.Text, ["severity"] = c.Level }).ToArray();
+    private static object Cautions(PlanAnswer answer) => answer.Cautions.Select(c => new Dictionary<string, object?> { ["key"] = c.Key, ["text"] = c.Text, ["severity"] = c.IsDanger ? "danger" : Json.Name(c.Level) }).ToArray();
 
     private static object Assumptions(PlanAnswer answer) => answer.Assumptions.Select(a => new Dictionary<string, object?> { ["field"] = a.Field, ["text"] = a.Text, ["source"] = a.Source }).ToArray();
 

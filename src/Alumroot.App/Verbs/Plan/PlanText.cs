@@ -43,6 +43,7 @@ internal static class PlanText
     internal static string NotPlanned(PlanAnswer answer) => answer.Outcome switch
     {
         PlanOutcome.CannotReach no => CannotReach(no),
+        PlanOutcome.MetalStays stays => MetalStaysWords.Of(stays),
         _ => "The equations of this bath could not be solved, so nothing is claimed. Change one of the amounts a little, or leave the second salt out.",
     };
 
