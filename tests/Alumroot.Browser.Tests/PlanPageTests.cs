@@ -45,7 +45,7 @@ public sealed partial class PlanPageTests(Studio studio)
         Assert.Empty(Amount().Matches(markup).Select(m => markup[Math.Max(0, m.Index - 40)..Math.Min(markup.Length, m.Index + 40)]));
         await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Plan with potash alum" }).ClickAsync();
         await visit.Page.WaitForURLAsync("**/lakes/plan?salt=potash-alum");
-        Assert.True(await visit.Page.GetByLabel("Potash alum").First.IsCheckedAsync());
+        await Assertions.Expect(visit.Page.Locator("#salt")).ToBeCheckedAsync();
     }
 
     [Fact]
