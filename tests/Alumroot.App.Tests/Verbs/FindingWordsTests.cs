@@ -49,7 +49,7 @@ public sealed partial class FindingWordsTests
         ["vessel_l"] = 5, ["least_l"] = 14.7, ["liquid_l"] = 3.34, ["parts"] = 3, ["stated_ph"] = 6.5, ["ph"] = 9.04, ["ph_low"] = 3.2, ["ph_high"] = 4.2, ["alkali"] = 30,
         ["ratio"] = 1.72, ["base_per_metal"] = 5.4, ["alkali_needed"] = 17.4, ["dissolved_percent"] = 22.3, ["percent"] = 12.4, ["percent_high"] = 31, ["held"] = 5.5, ["gone"] = 7.6,
         ["gas_l"] = 4.78, ["per_tenth_g"] = 0.05, ["scale_g"] = 0.1, ["per_half"] = 0.23, ["celsius"] = 60, ["ionic_strength"] = 0.62, ["dry_g"] = 4, ["water_us"] = 462, ["aim_us"] = 200,
-        ["solubility"] = 11.4,
+        ["salt_g"] = 3, ["water_ml"] = 150, ["degrees"] = 42,
     });
 
     [GeneratedRegex("Say\\(\"([a-z-]+)\"")]
