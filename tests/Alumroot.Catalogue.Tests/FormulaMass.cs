@@ -7,9 +7,22 @@ internal static class FormulaMass
 {
     private static readonly Dictionary<string, double> Weights = new(StringComparer.Ordinal)
     {
-        ["H"] = 1.008, ["B"] = 10.81, ["C"] = 12.011, ["N"] = 14.007, ["O"] = 15.999, ["Na"] = 22.990, ["Mg"] = 24.305,
-        ["Al"] = 26.982, ["S"] = 32.06, ["Cl"] = 35.45, ["K"] = 39.098, ["Ca"] = 40.078, ["Fe"] = 55.845, ["Cu"] = 63.546,
-        ["Zn"] = 65.38, ["Sn"] = 118.71,
+        ["H"] = 1.008,
+        ["B"] = 10.81,
+        ["C"] = 12.011,
+        ["N"] = 14.007,
+        ["O"] = 15.999,
+        ["Na"] = 22.990,
+        ["Mg"] = 24.305,
+        ["Al"] = 26.982,
+        ["S"] = 32.06,
+        ["Cl"] = 35.45,
+        ["K"] = 39.098,
+        ["Ca"] = 40.078,
+        ["Fe"] = 55.845,
+        ["Cu"] = 63.546,
+        ["Zn"] = 65.38,
+        ["Sn"] = 118.71,
     };
 
     internal static double Of(string formula) => formula.Split('·').Sum(part =>

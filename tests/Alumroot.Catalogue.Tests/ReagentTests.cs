@@ -23,10 +23,29 @@ public class ReagentTests
         // Electroneutrality of the delivered ions; molecules carry none.
         var charges = new Dictionary<string, int>(StringComparer.Ordinal)
         {
-            ["K"] = 1, ["Na"] = 1, ["NH4"] = 1, ["H"] = 1, ["Mg"] = 2, ["Ca"] = 2, ["Cu"] = 2, ["Zn"] = 2,
-            ["Fe(II)"] = 2, ["Sn(II)"] = 2, ["Al"] = 3, ["Fe(III)"] = 3, ["Cl"] = -1, ["OH"] = -1, ["HCO3"] = -1,
-            ["acetate"] = -1, ["SO4"] = -2, ["CO3"] = -2, ["tartrate"] = -2, ["oxalate"] = -2, ["citrate"] = -3,
-            ["H2O"] = 0, ["NH3"] = 0,
+            ["K"] = 1,
+            ["Na"] = 1,
+            ["NH4"] = 1,
+            ["H"] = 1,
+            ["Mg"] = 2,
+            ["Ca"] = 2,
+            ["Cu"] = 2,
+            ["Zn"] = 2,
+            ["Fe(II)"] = 2,
+            ["Sn(II)"] = 2,
+            ["Al"] = 3,
+            ["Fe(III)"] = 3,
+            ["Cl"] = -1,
+            ["OH"] = -1,
+            ["HCO3"] = -1,
+            ["acetate"] = -1,
+            ["SO4"] = -2,
+            ["CO3"] = -2,
+            ["tartrate"] = -2,
+            ["oxalate"] = -2,
+            ["citrate"] = -3,
+            ["H2O"] = 0,
+            ["NH3"] = 0,
         };
         Assert.All(Data.Reagents, r => Assert.Equal(0, r.Delivers.Sum(d => charges[d.Component] * d.MolesPerMole), 9));
     }
@@ -37,7 +56,14 @@ public class ReagentTests
         // Al3+ and Fe3+ take three hydroxides, the two-valued metals two; one is already there in the basic diacetate.
         var hydroxides = new Dictionary<string, int>(StringComparer.Ordinal)
         {
-            ["Al"] = 3, ["Fe(III)"] = 3, ["Fe(II)"] = 2, ["Cu"] = 2, ["Zn"] = 2, ["Sn(II)"] = 2, ["Mg"] = 2, ["OH"] = -1,
+            ["Al"] = 3,
+            ["Fe(III)"] = 3,
+            ["Fe(II)"] = 2,
+            ["Cu"] = 2,
+            ["Zn"] = 2,
+            ["Sn(II)"] = 2,
+            ["Mg"] = 2,
+            ["OH"] = -1,
         };
         Assert.All(Data.Reagents.Where(r => r.BaseNeededMolesPerMole is not null), r => Assert.Equal(
             r.Delivers.Sum(d => hydroxides.GetValueOrDefault(d.Component) * d.MolesPerMole),

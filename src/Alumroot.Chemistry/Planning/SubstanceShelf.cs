@@ -77,7 +77,8 @@ public static class SubstanceShelf
         double waterPerMl = (1 - massFraction.Ratio) * gramsPerMl / 18.015;
         Reaction delivers = Reaction.Of(EmbeddedConstants.Set.FindReagent("ammonia")!.Delivers.Terms.Select(t => (t.Component, t.Coefficient * molPerMl)).Append((Component.Water, waterPerMl)));
         return new Substance("ammonia", SubstanceRole.Alkali, SubstanceUnit.Millilitre, string.Create(CultureInfo.InvariantCulture, $"ammonia {massFraction.Percent:0.#} %"), "NH3 in water",
-            new Reagent("ammonia-solution", "NH3", 1, delivers), new Estimate(1, 0.8, 1.02)) { GramsPerUnit = gramsPerMl };
+            new Reagent("ammonia-solution", "NH3", 1, delivers), new Estimate(1, 0.8, 1.02))
+        { GramsPerUnit = gramsPerMl };
     }
 
     /// <summary>Wood-ash lye by its measured alkalinity, taken as potash.</summary>

@@ -12,9 +12,27 @@ public class EmbeddedConstantsTests
     // Conventional atomic weights, Prohaska and others 2022 [prohaska_2022], from memory. Ligands: acetate C2H3O2, citrate C6H5O7, tartrate C4H4O6.
     private static readonly Dictionary<string, double> Weight = new(StringComparer.Ordinal)
     {
-        ["H"] = 1.008, ["C"] = 12.011, ["N"] = 14.007, ["O"] = 15.999, ["Na"] = 22.990, ["Mg"] = 24.305, ["Al"] = 26.982, ["S"] = 32.06, ["Cl"] = 35.45, ["K"] = 39.098,
-        ["Ca"] = 40.078, ["Fe"] = 55.845, ["FeII"] = 55.845, ["FeIII"] = 55.845, ["Cu"] = 63.546, ["Zn"] = 65.38, ["SnII"] = 118.71, ["Sn"] = 118.71,
-        ["Acetate"] = 59.044, ["Citrate"] = 189.099, ["Tartrate"] = 148.070,
+        ["H"] = 1.008,
+        ["C"] = 12.011,
+        ["N"] = 14.007,
+        ["O"] = 15.999,
+        ["Na"] = 22.990,
+        ["Mg"] = 24.305,
+        ["Al"] = 26.982,
+        ["S"] = 32.06,
+        ["Cl"] = 35.45,
+        ["K"] = 39.098,
+        ["Ca"] = 40.078,
+        ["Fe"] = 55.845,
+        ["FeII"] = 55.845,
+        ["FeIII"] = 55.845,
+        ["Cu"] = 63.546,
+        ["Zn"] = 65.38,
+        ["SnII"] = 118.71,
+        ["Sn"] = 118.71,
+        ["Acetate"] = 59.044,
+        ["Citrate"] = 189.099,
+        ["Tartrate"] = 148.070,
     };
 
     private static ConstantSet Set => EmbeddedConstants.Set;

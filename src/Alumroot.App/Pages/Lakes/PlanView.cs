@@ -34,7 +34,7 @@ public sealed class PlanView
         && (Answer.Input is not null || LaterFields.Any(f => Answer.Request[f] is not null) || (Answer.Request[PlanFields.Salt] is not null && Answer.Request[PlanFields.Alkali] is not null && Answer.Request[PlanFields.Dry] is not null));
 
     /// <summary>Fields that have not been filled and must be, each with what to say.</summary>
-    public IReadOnlyList<FieldTrouble> Open 
+    public IReadOnlyList<FieldTrouble> Open
     {
         get
         {
