@@ -39,7 +39,10 @@ internal static class Rooms
 
     public static Assembly App { get; } = Assembly.Load(AppAssembly);
 
-    public static IEnumerable<Assembly> All => Engines.Append(App);
+    /// <summary>The record: it keeps files, and knows nothing of the engines.</summary>
+    public static Assembly Studio { get; } = Assembly.Load("Alumroot.Studio");
+
+    public static IEnumerable<Assembly> All => Engines.Append(Studio).Append(App);
 
     /// <summary>Types that a person wrote, not the compiler.</summary>
     public static IEnumerable<Type> WrittenTypes(Assembly assembly) => assembly.GetTypes().Where(IsWritten);

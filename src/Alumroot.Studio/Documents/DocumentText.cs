@@ -1,0 +1,76 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Alumroot.Studio.Journal;
+
+namespace Alumroot.Studio.Documents;
+
+/// <summary>What came of reading an entry's content.</summary>
+public abstract record DocumentReading
+{
+    private DocumentReading()
+    {
+    }
+
+    /// <summary>It reads.</summary>
+    /// <param name="Document">The content.</param>
+    public sealed record Known(StudioDocument Document) : DocumentReading;
+
+    /// <summary>This program does not know the document or its version. The content is kept as it is.</summary>
+    public sealed record Unknown : DocumentReading;
+
+    /// <summary>The document is known, but the content does not follow its form.</summary>
+    /// <param name="Why">What did not fit.</param>
+    public sealed record Unreadable(string Why) : DocumentReading;
+}
+
+/// <summary>Documents to content and back.</summary>
+public static class DocumentText
+{
+    private static readonly JsonSerializerOptions Options = new()
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+        RespectNullableAnnotations = true,
+        RespectRequiredConstructorParameters = true,
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.SnakeCaseLower, allowIntegerValues: false) },
+    };
+
+    private static readonly Dictionary<DocumentKind, Type> Known = new StudioDocument[]
+    {
+        new BatchPlanned("", "", 0, ""), new BatchStep(StepKind.Extract), new BatchGivenUp(""), new Noted(),
+        new LotBought(LotClass.Salt, "", new Measured("amount", "", 0, Measured.Kilogram)), new Withdrawn(),
+    }.ToDictionary(d => d.Kind, d => d.GetType());
+
+    /// <summary>The document as the content of an entry.</summary>
+    /// <exception cref="ArgumentException">It is longer than an entry may be.</exception>
+    public static Payload Write(StudioDocument document)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        return Payload.TryRead(JsonSerializer.Serialize(document, document.GetType(), Options))
+            ?? throw new ArgumentException($"An entry holds at most {Payload.MostBytes} bytes.", nameof(document));
+    }
+
+    /// <summary>Reads the content of an entry.</summary>
+    public static DocumentReading Read(Entry entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        if (!Known.TryGetValue(entry.Kind, out Type? type)) return new DocumentReading.Unknown();
+        try
+        {
+            return new DocumentReading.Known((StudioDocument)JsonSerializer.Deserialize(entry.Payload.Text, type, Options)!);
+        }
+        catch (JsonException e)
+        {
+            return new DocumentReading.Unreadable(e.Message);
+        }
+    }
+
+    /// <summary>An entry that holds a document.</summary>
+    public static Entry ToEntry(this StudioDocument document, EntryId id, SubjectKey subject, DateTimeOffset at, EntryId? corrects = null)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        return new Entry(id, subject, document.Kind, Write(document), at, corrects);
+    }
+}

@@ -1,0 +1,28 @@
+using Alumroot.Studio.Documents;
+using Alumroot.Studio.Journal;
+
+namespace Alumroot.Studio.Exchange;
+
+/// <summary>The tables of an export that people read in a spreadsheet. The entries beside them are what is imported.</summary>
+internal static class Tables
+{
+    public static IEnumerable<string> Batches(IEnumerable<SubjectLine> lines) =>
+        lines.Where(l => l.Subject.Class == SubjectClass.Batch)
+            .Select(l => Csv.Line(l.Subject.ToString(), l.Title, l.Stage, Time(l.FirstAt), Time(l.LastAt), l.EntryCount))
+            .Prepend(Csv.Line("batch", "title", "stage", "first_at", "last_at", "entries"));
+
+    public static IEnumerable<string> Lots(IEnumerable<LotState> lots) =>
+        lots.Select(l => Csv.Line(l.Key.ToString(), l.Bought?.Title, l.Bought is { } b ? SubjectLine.Word(b.Substance) : null, l.Bought?.Amount.Typed, l.Bought?.Amount.SiValue, l.LeftSi, l.Bought?.Amount.SiUnit, l.Bought?.Cost, l.Bought?.CameOn?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), l.Bought?.Source))
+            .Prepend(Csv.Line("lot", "title", "kind", "amount_typed", "amount_si", "left_si", "si_unit", "cost", "came_on", "source"));
+
+    /// <summary>Every value of every step, with whether it counts.</summary>
+    public static IEnumerable<string> Readings(IEnumerable<StandingEntry> entries) =>
+        entries.SelectMany(Rows).Prepend(Csv.Line("batch", "at", "step", "name", "typed", "si_value", "si_unit", "instrument", "resolution_si", "standing", "entry"));
+
+    private static IEnumerable<string> Rows(StandingEntry e) => DocumentText.Read(e.Entry) is DocumentReading.Known { Document: BatchStep step }
+        ? step.Values.Select(v => Csv.Line(
+            e.Entry.Subject.ToString(), Time(e.Entry.At), SubjectLine.Word(step.Step), v.Name, v.Typed, v.SiValue, v.SiUnit, v.Instrument, v.ResolutionSi, SubjectLine.Word(e.Standing), e.Entry.Id.Text))
+        : [];
+
+    private static string Time(DateTimeOffset at) => at.ToString("yyyy-MM-dd'T'HH:mm:sszzz", System.Globalization.CultureInfo.InvariantCulture);
+}

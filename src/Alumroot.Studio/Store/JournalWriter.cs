@@ -1,0 +1,131 @@
+using Alumroot.Studio.Documents;
+using Alumroot.Studio.Journal;
+using Alumroot.Studio.Photos;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+
+namespace Alumroot.Studio.Store;
+
+/// <summary>Adds entries. Whatever it says was kept was committed and flushed before it said so.</summary>
+internal sealed class JournalWriter(Database database, PhotoFolder photos)
+{
+    /// <summary>Adds one entry.</summary>
+    public AppendResult Append(Entry entry) => InTransaction(context =>
+    {
+        if (Existing(context, entry.Id) is { } there) return Settled(there, there.SaysTheSameAs(entry));
+        if (entry.Corrects is { } corrects && Existing(context, corrects)?.Subject != entry.Subject) return new AppendResult.NothingToCorrect(corrects);
+        if (entry.Payload.PhotoHashes().FirstOrDefault(h => !photos.Has(h)) is { } missing) return new AppendResult.PhotoMissing(missing);
+        Add(context, [entry]);
+        return new AppendResult.Kept(entry);
+    });
+
+    /// <summary>Adds the first entry of a new batch or lot and gives it the next number.</summary>
+    public AppendResult AppendNew(SubjectClass kind, EntryId id, StudioDocument document, DateTimeOffset at) => InTransaction(context =>
+    {
+        if (Existing(context, id) is { } there) return Settled(there, there.SaysTheSameAs(document.ToEntry(id, there.Subject, at)) && there.Subject.Class == kind);
+        if (document.Photos.FirstOrDefault(h => !photos.Has(h)) is { } missing) return new AppendResult.PhotoMissing(missing);
+        Entry entry = document.ToEntry(id, Next(context, kind, at.Year), at);
+        Add(context, [entry]);
+        return new AppendResult.Kept(entry);
+    });
+
+    /// <summary>Adds entries from elsewhere in one transaction: those that are new are added, others with a known number are told apart.</summary>
+    /// <param name="entries">Each with its own number.</param>
+    /// <param name="asideAt">The time to note beside an entry that is kept aside.</param>
+    public MergeResult Merge(IReadOnlyCollection<Entry> entries, DateTimeOffset asideAt) => InTransaction(context =>
+    {
+        var added = new List<Entry>();
+        var conflicts = new List<Entry>();
+        int there = 0;
+        foreach (Entry entry in entries)
+        {
+            if (Existing(context, entry.Id) is not { } existing) added.Add(entry);
+            else if (existing.Checksum == entry.Checksum) there++;
+            else conflicts.Add(entry);
+        }
+        Add(context, added);
+        foreach (Entry conflict in conflicts)
+            Connection(context).Run(
+                "INSERT OR IGNORE INTO kept_aside (id, checksum_sha256, entry_json, aside_unix_ms) VALUES ($id, $sum, $json, $at)",
+                ("$id", conflict.Id.Text), ("$sum", conflict.Checksum), ("$json", Exchange.EntryLine.Write(conflict)), ("$at", asideAt.ToUnixTimeMilliseconds()));
+        return new MergeResult(added, there, conflicts);
+    });
+
+    private T InTransaction<T>(Func<StudioContext, T> work) => Outside.Do(() =>
+    {
+        using StudioContext context = database.Context();
+        // Immediate: the right to write is taken before anything is read, so that what was read still holds.
+        using SqliteTransaction transaction = Connection(context).BeginTransaction(deferred: false);
+        context.Database.UseTransaction(transaction);
+        T result = work(context);
+        transaction.Commit();
+        return result;
+    });
+
+    private static void Add(StudioContext context, IReadOnlyList<Entry> entries)
+    {
+        if (entries.Count == 0) return;
+        EntryRow? last = context.Entries.OrderByDescending(e => e.Sequence).FirstOrDefault();
+        (long sequence, string chain) = last is null ? (0, Chain.Start) : (last.Sequence, last.Chain);
+        using SqliteCommand words = Connection(context).CreateCommand();
+        words.CommandText = "INSERT INTO entry_text (rowid, words, subject) VALUES ($sequence, $words, $subject)";
+        foreach (Entry[] part in entries.Chunk(2000))
+        {
+            foreach (Entry entry in part)
+            {
+                chain = Chain.Next(chain, entry.Checksum);
+                context.Entries.Add(EntryRow.Of(entry, ++sequence, chain));
+                foreach (string hash in entry.Payload.PhotoHashes().Distinct()) context.Photos.Add(new PhotoRow(sequence, hash));
+                foreach (string lot in LotsOf(entry)) context.Uses.Add(new UseRow(sequence, lot));
+                words.Parameters.Clear();
+                words.Parameters.AddWithValue("$sequence", sequence);
+                words.Parameters.AddWithValue("$words", SearchWords.Of(entry));
+                words.Parameters.AddWithValue("$subject", entry.Subject.ToString());
+                words.ExecuteNonQuery();
+            }
+            context.SaveChanges();
+            context.ChangeTracker.Clear();
+        }
+        Project(context, entries.Select(e => e.Subject).Distinct());
+    }
+
+    private static void Project(StudioContext context, IEnumerable<SubjectKey> subjects)
+    {
+        foreach (SubjectKey subject in subjects)
+        {
+            string key = subject.ToString();
+            SubjectRow row = SubjectRow.Of(SubjectLine.Of(subject, [.. context.Entries.Where(e => e.Subject == key).AsEnumerable().Select(e => e.ToEntry())]));
+            context.Subjects.Where(s => s.Subject == key).ExecuteDelete();
+            context.Subjects.Add(row);
+        }
+        context.SaveChanges();
+        context.ChangeTracker.Clear();
+    }
+
+    private static IEnumerable<string> LotsOf(Entry entry) =>
+        DocumentText.Read(entry) is DocumentReading.Known { Document: BatchStep step } ? step.Uses.Select(u => u.Key?.ToString()).OfType<string>().Distinct() : [];
+
+    private static AppendResult Settled(Entry there, bool same) => same ? new AppendResult.AlreadyThere(there) : new AppendResult.NumberTaken(there);
+
+    private static Entry? Existing(StudioContext context, EntryId id)
+    {
+        string text = id.Text;
+        return context.Entries.FirstOrDefault(e => e.Id == text)?.ToEntry();
+    }
+
+    private static SubjectKey Next(StudioContext context, SubjectClass kind, int year)
+    {
+        string word = SubjectLine.Word(kind);
+        SubjectKey[] known = [.. context.Subjects.Where(s => s.Class == word).Select(s => s.Subject).AsEnumerable().Select(SubjectKey.TryRead).OfType<SubjectKey>().Where(k => kind == SubjectClass.Lot || k.Year == year % 100)];
+        int count = known.Length == 0 ? 1 : known.Max(k => k.Count) + 1;
+        return kind == SubjectClass.Lot ? SubjectKey.Lot(count) : SubjectKey.Batch(year, count);
+    }
+
+    private static SqliteConnection Connection(StudioContext context) => (SqliteConnection)context.Database.GetDbConnection();
+}
+
+/// <summary>What came of entries from elsewhere.</summary>
+/// <param name="Added">Those that were new.</param>
+/// <param name="AlreadyThereCount">How many were there already, the same to the letter.</param>
+/// <param name="Conflicts">Those whose number belongs to another entry; they are kept aside.</param>
+internal sealed record MergeResult(IReadOnlyList<Entry> Added, int AlreadyThereCount, IReadOnlyList<Entry> Conflicts);
