@@ -22,7 +22,7 @@ public sealed class RecipeTests
 
     /// <summary>A miss is never added in silence: this list changes with it.</summary>
     [Fact]
-    public void The_misses_on_record_are_these() => Assert.Equal([], RecipeClaim.All.Where(c => c.KnownMiss.Length > 0).Select(c => $"{c.Recipe} {c.Check}"));
+    public void The_misses_on_record_are_these() => Assert.Equal(["madder-cold-beaten yield-g"], RecipeClaim.All.Where(c => c.KnownMiss.Length > 0).Select(c => $"{c.Recipe} {c.Check}"));
 
     [Fact]
     public void Every_claim_names_a_source_that_is_listed() =>
