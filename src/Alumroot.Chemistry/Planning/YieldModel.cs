@@ -14,8 +14,8 @@ internal static class YieldModel
     private static readonly Estimate WaterKept = new(0.30, 0.10, 0.70);
     private static readonly Estimate FromLiquor = new(0.05, 0.02, 0.13);
 
-    // A gram of mineral holds at most one and a half of the liquor's matter (our judgement): the rest stays in the liquid.
-    private const double MostFromLiquor = 1.5;
+    // A gram of mineral holds no more of the liquor than itself (our judgement): the rest stays in the liquid.
+    private const double MostFromLiquor = 1;
 
     internal static Estimate Grams(PathBundle bundle, Func<PlanPath, double, double> where, double dryDyestuffGrams, ulong seed)
     {
