@@ -34,6 +34,11 @@ public sealed class CommandLineTests
     [InlineData("help")]
     [InlineData("serve --help")]
     [InlineData("lookup --help")]
+    [InlineData("record --help")]
+    [InlineData("list --help")]
+    [InlineData("show --help")]
+    [InlineData("import --help")]
+    [InlineData("backup --help")]
     [InlineData("help serve")]
     public async Task Help_is_one_screen_with_three_examples(string line)
     {

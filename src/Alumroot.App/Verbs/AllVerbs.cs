@@ -16,5 +16,12 @@ public static class AllVerbs
         PlanVerb.Build(channels),
         SolveVerb.Build(channels),
         LookupVerb.Build(channels),
+        RecordVerb.Build(channels),
+        ListVerb.Build(channels),
+        ShowVerb.Build(channels),
+        ExportVerb.Build(channels),
+        ImportVerb.Build(channels),
+        BackupVerb.Build(channels),
+        CheckVerb.Build(channels),
     ];
 }

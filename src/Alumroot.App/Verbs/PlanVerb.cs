@@ -63,7 +63,7 @@ public static class PlanVerb
         verb.Add(quiet);
         verb.SetAction(parsed =>
         {
-            if (!TryReadFile(parsed.GetValue(from), channels, out Dictionary<string, string> file)) return ExitCode.InputWrong;
+            if (!FieldFile.TryRead(parsed.GetValue(from), channels, out Dictionary<string, string> file)) return ExitCode.InputWrong;
             PlanRequest request = PlanRequest.From(name => name == PlanFields.AllDown && parsed.GetValue(allDown)
                 ? "yes"
                 : options.FirstOrDefault(o => o.Field == name).Option is { } o && parsed.GetValue(o) is { } typed ? typed : file.GetValueOrDefault(name));
@@ -94,42 +94,5 @@ public static class PlanVerb
         else if (!csv) channels.Data.Write(PlanText.Of(answer, quiet));
         foreach (PlanCaution caution in answer.Cautions.Where(c => c.Level != Parts.CautionWord.Mind || (c.IsDanger && (quiet || json || csv)))) channels.Messages.WriteLine(PlanText.Spoken(caution));
         return answer.AmountsWithheld ? ExitCode.CannotBeMet : ExitCode.Done;
-    }
-
-    private static bool TryReadFile(string? path, Channels channels, out Dictionary<string, string> fields)
-    {
-        fields = new Dictionary<string, string>(StringComparer.Ordinal);
-        if (path is null) return true;
-        try
-        {
-            string text = path == "-" ? Console.In.ReadToEnd() : File.ReadAllText(path);
-            using JsonDocument document = JsonDocument.Parse(text);
-            if (document.RootElement.ValueKind != JsonValueKind.Object)
-                return Said($"'{path}' holds JSON, but not an object with the plan's fields. Write it like {{ \"salt\": \"potash-alum\", \"water\": \"2 L\" }}.");
-            foreach (JsonProperty p in document.RootElement.EnumerateObject())
-            {
-                string name = p.Name.Replace('_', '-');
-                if (!PlanFields.All.Contains(name, StringComparer.Ordinal))
-                    return Said($"'{path}': the plan has no field '{p.Name}'.{(Nearest.To(name, PlanFields.All) is { } near ? $" The nearest is '{near}'." : "")}");
-                if (p.Value.ValueKind is JsonValueKind.Object or JsonValueKind.Array)
-                    return Said($"'{path}': the field '{p.Name}' holds a list or an object. Write one value, such as \"50 g\".");
-                if (p.Value.ValueKind is JsonValueKind.String or JsonValueKind.Number or JsonValueKind.True) fields[name] = p.Value.ToString();
-            }
-            return true;
-        }
-        catch (JsonException e)
-        {
-            return Said($"'{path}' is not JSON that can be read: line {e.LineNumber + 1}. The file holds the plan's fields as one JSON object.");
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return Said($"'{path}' could not be read. Check the name and whether you may read it.");
-        }
-
-        bool Said(string sentence)
-        {
-            channels.Messages.WriteLine(sentence);
-            return false;
-        }
     }
 }

@@ -1,0 +1,51 @@
+using System.CommandLine;
+using System.Globalization;
+using Alumroot.App.Output;
+using Alumroot.Studio;
+using Alumroot.Studio.Exchange;
+using Alumroot.Studio.Journal;
+
+namespace Alumroot.App.Verbs;
+
+/// <summary><c>alumroot list [WORDS]</c>: batches and lots, the latest touched first.</summary>
+public static class ListVerb
+{
+    private const string TimeForm = "yyyy-MM-dd HH:mm";
+
+    /// <summary>The verb with its options.</summary>
+    public static Verb Build(Channels channels)
+    {
+        ArgumentNullException.ThrowIfNull(channels);
+        var words = new Argument<string[]>("words") { HelpName = "WORDS", Arity = ArgumentArity.ZeroOrMore, Description = "only those whose entries hold all these words or their beginnings" };
+        var csv = new Option<bool>("--csv") { Description = "a table" };
+        Option<bool> json = StudioVerb.JsonOption();
+        Option<string?> folder = StudioVerb.FolderOption();
+        var verb = new Verb(
+            "list",
+            "Lists batches and lots, the latest touched first.",
+            "alumroot list",
+            "alumroot list madder alum",
+            "alumroot list --csv");
+        verb.Add(words);
+        verb.Add(csv);
+        verb.Add(json);
+        verb.Add(folder);
+        verb.SetAction(parsed => StudioVerb.Run(parsed.GetValue(folder), StudioAccess.Read, channels, studio =>
+        {
+            string typed = string.Join(' ', parsed.GetValue(words) ?? []);
+            IReadOnlyList<SubjectLine> lines = studio.List(typed);
+            if (parsed.GetValue(json)) channels.Data.WriteLine(Json.Text(lines.Select(l => new { Subject = l.Subject.ToString(), l.Title, l.Stage, l.FirstAt, l.LastAt, l.EntryCount })));
+            else if (parsed.GetValue(csv)) WriteTable(lines, channels.Data);
+            else foreach (SubjectLine line in lines)
+                channels.Data.WriteLine(Columns.Beside(string.Create(CultureInfo.InvariantCulture, $"{line.Subject,-8} {line.LastAt.ToString(TimeForm, CultureInfo.InvariantCulture)}  {line.Stage,-9}"), line.Title, 37));
+            return lines.Count > 0 ? ExitCode.Done : channels.End(ExitCode.CannotBeMet, typed.Length > 0 ? $"Nothing in the record fits '{typed}'. Try fewer words, or their beginnings." : "The record is empty. 'alumroot record new' begins a batch.");
+        }));
+        return verb;
+    }
+
+    private static void WriteTable(IReadOnlyList<SubjectLine> lines, TextWriter data)
+    {
+        data.Write(Csv.Line("subject", "title", "stage", "first_at", "last_at", "entries"));
+        foreach (SubjectLine l in lines) data.Write(Csv.Line(l.Subject.ToString(), l.Title, l.Stage, l.FirstAt.ToString("O", CultureInfo.InvariantCulture), l.LastAt.ToString("O", CultureInfo.InvariantCulture), l.EntryCount));
+    }
+}

@@ -1,0 +1,32 @@
+using Alumroot.Studio.Documents;
+using Alumroot.Studio.Journal;
+
+namespace Alumroot.App.Words;
+
+/// <summary>An entry in a few words.</summary>
+public static class EntryWords
+{
+    /// <summary>"alkali: amount 3.0 g, pH 5.5 (strip); froth rose".</summary>
+    public static string Of(Entry entry) => DocumentText.Read(entry) switch
+    {
+        DocumentReading.Known known => Of(known.Document),
+        _ => $"{entry.Kind}",
+    };
+
+    private static string Of(StudioDocument document)
+    {
+        string said = document switch
+        {
+            BatchPlanned plan => $"planned: {plan.Title}",
+            BatchStep step => string.Join(": ", new[] { SubjectLine.Word(step.Step), string.Join(", ", step.Values.Select(Of).Concat(step.Uses.Select(u => $"{u.Amount.Typed} of {u.Lot}"))) }.Where(t => t.Length > 0)),
+            BatchGivenUp given => $"given up: {given.Reason}",
+            LotBought lot => $"came: {lot.Title}, {SubjectLine.Word(lot.Substance)}, {lot.Amount.Typed}",
+            Withdrawn => "undone",
+            _ => "note",
+        };
+        string note = document.Note is { } words ? $"; {words}" : "";
+        return said + note + (document.Photos.Count > 0 ? $" [{document.Photos.Count} photo]" : "");
+    }
+
+    private static string Of(Measured value) => $"{(value.Name == "ph" ? "pH" : value.Name)} {value.Typed}{(value.Instrument is { } i ? $" ({i})" : "")}";
+}
