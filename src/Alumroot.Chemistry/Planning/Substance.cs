@@ -50,6 +50,9 @@ public sealed record Substance
     /// <summary>Grams in one unit: 1 for what is weighed, the density for what is poured.</summary>
     public double GramsPerUnit { get; init; } = 1;
 
+    /// <summary>Mass of the named substance in a gram as it is usually sold; a stated purity replaces it.</summary>
+    public double UsualPurityRatio { get; init; } = 1;
+
     /// <summary>True strength over nominal strength: 1 with its 90 % span.</summary>
     public Estimate Strength { get; init; }
 

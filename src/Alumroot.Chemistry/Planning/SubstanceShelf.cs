@@ -28,7 +28,8 @@ public static class SubstanceShelf
         ArgumentNullException.ThrowIfNull(substance);
         return substance with
         {
-            PerUnit = Scale(substance.PerUnit, purity.Ratio),
+            PerUnit = Scale(substance.PerUnit, purity.Ratio / substance.UsualPurityRatio),
+            UsualPurityRatio = purity.Ratio,
             Strength = new Estimate(1, 0.985, 1.015),
             PlainName = string.Create(CultureInfo.InvariantCulture, $"{substance.PlainName} {purity.Percent:0.#} %"),
         };
@@ -96,9 +97,9 @@ public static class SubstanceShelf
         {
             string[] part = row["parts"].Split('=');
             Reagent reagent = set.FindReagent(part[0]) ?? throw row.Wrong("parts", $"there is no reagent {part[0]}");
-            double share = double.Parse(part[1], CultureInfo.InvariantCulture) / reagent.GramsPerMole;
+            double purity = double.Parse(part[1], CultureInfo.InvariantCulture), share = purity / reagent.GramsPerMole;
             yield return new Substance(row["key"], row["role"] == "salt" ? SubstanceRole.Salt : SubstanceRole.Alkali, SubstanceUnit.Gram, row["plain_name"], row["formula"],
-                new Reagent(row["key"], reagent.Formula, 1, Combine((reagent, share))), new Estimate(1, row.Number("strength_low"), row.Number("strength_high")));
+                new Reagent(row["key"], reagent.Formula, 1, Combine((reagent, share))), new Estimate(1, row.Number("strength_low"), row.Number("strength_high"))) { UsualPurityRatio = purity };
         }
     }
 

@@ -21,7 +21,7 @@ public class PlanLawsTests
     [Fact]
     public void Every_estimate_is_ordered_and_every_amount_is_there() => AnyBath.Sample(input =>
     {
-        LakePlan plan = Baths.Plan(input);
+        if (MadeFor(input) is not { } plan) return;
         Ordered(plan.Alkali, plan.EndPh, plan.EndPhGasHeld, plan.EndPhGasGone, plan.GasLitres, plan.YieldGrams, plan.DissolvedMetalShare, plan.StartPh);
         foreach (PlanPoint p in plan.Curve) Ordered(p.Ph, p.GasLitres, p.SolidGrams, p.DissolvedMetalMilligramsPerLitre);
         foreach (WashStep w in plan.Washes) Ordered(w.MicrosiemensPerCm25, w.MicrosiemensPerCm20, w.SaltLeftGrams);
@@ -34,7 +34,7 @@ public class PlanLawsTests
     public void The_middle_path_rises_and_gas_and_washes_fall_in_line() => AnyBath.Where(b => b.Salts[0].Substance.MolPerUnit("Al+3") > 0).Sample(input =>
     {
         // Aluminium only: bicarbonate on iron, copper or zinc throws down a carbonate and sets acid free, so there the path may fall at first.
-        LakePlan plan = Baths.Plan(input);
+        if (MadeFor(input) is not { } plan) return;
         for (int i = 1; i < plan.Curve.Count; i++)
         {
             Assert.True(plan.Curve[i].Ph.Value >= plan.Curve[i - 1].Ph.Value - 0.02, $"pH falls at point {i}");
@@ -100,6 +100,15 @@ public class PlanLawsTests
         Assert.True(much.Alkali.Value > little.Alkali.Value + 2);
         Assert.True(much.Alkali.High - much.Alkali.Low > little.Alkali.High - little.Alkali.Low);
         Assert.Equal(SpanCause.PlantAcid, much.AlkaliSpanCause);
+    }
+
+    /// <summary>The plan; null where no amount brings the metal down, which must then be said with a share above the limit.</summary>
+    private static LakePlan? MadeFor(LakePlanInput input)
+    {
+        if (LakePlanner.Plan(input) is PlanOutcome.Planned { Plan: var plan }) return plan;
+        var stays = Assert.IsType<PlanOutcome.MetalStays>(LakePlanner.Plan(input));
+        Assert.True(stays.LeastDissolvedShare.High > LakePlanner.AllDownShare);
+        return null;
     }
 
     private static IGen<string>[] Consts(params string[] values) => [.. values.Select(v => (IGen<string>)Gen.Const(v))];

@@ -79,4 +79,13 @@ public class StoichiometryTests
         Substance alum = SubstanceShelf.Find("potash-alum")!;
         Assert.Equal(0.98 * alum.MolPerUnit("Al+3"), SubstanceShelf.WithPurity(alum, Fraction.FromPercent(98)).MolPerUnit("Al+3"), 12);
     }
+
+    /// <summary>Caustic potash pellets are reckoned as 87 % pure; a stated purity takes the place of that, it does not come on top.</summary>
+    [Fact]
+    public void A_stated_purity_replaces_the_usual_one()
+    {
+        Substance pellets = SubstanceShelf.Find("caustic-potash")!;
+        Assert.Equal(pellets.BaseMolPerUnit, SubstanceShelf.WithPurity(pellets, Fraction.FromPercent(87)).BaseMolPerUnit, 12);
+        Assert.Equal(1 / 56.105, SubstanceShelf.WithPurity(pellets, Fraction.FromPercent(100)).BaseMolPerUnit, 1e-6);
+    }
 }
