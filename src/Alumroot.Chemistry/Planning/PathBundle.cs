@@ -27,14 +27,15 @@ internal sealed class PathBundle
 
     internal int Size => Paths.Count * Stretches;
 
-    /// <summary>Solves the draws; draws that cannot be solved are left out. A gas pressure that is given replaces each draw's own.</summary>
-    internal static PathBundle Solve(LakePlanInput input, BathModel bath, double[] xs, Func<PlanDraw, (double[] Start, double[] PerUnit)> setup, double? log10GasAtm = null)
+    /// <summary>Solves the draws; draws that cannot be solved are left out. A gas pressure that is given replaces each draw's own; every other draw is enough where only an end is asked for.</summary>
+    internal static PathBundle Solve(LakePlanInput input, BathModel bath, double[] xs, Func<PlanDraw, (double[] Start, double[] PerUnit)> setup, double? log10GasAtm = null, bool everyOther = false)
     {
         var draws = new List<PlanDraw>();
         var paths = new List<PlanPath>();
         foreach (SolidIdea idea in bath.IdeaMatters ? Enum.GetValues<SolidIdea>() : [SolidIdea.Hydroxide])
         {
             PlanDraw[] truths = Truths(idea, input, !bath.IdeaMatters ? Solved : idea == SolidIdea.Hydroxide ? WithHydroxide : Solved - WithHydroxide);
+            if (everyOther) truths = [.. truths.Where((_, i) => i % 2 == 0)];
             var solved = new PlanPath?[truths.Length];
             // The first draw starts from nothing; its first state is where all the others start, so that their order does not matter.
             solved[0] = Follow(truths[0], null, out EquilibriumState? first);
@@ -62,7 +63,7 @@ internal sealed class PathBundle
         PlanPath? Follow(PlanDraw d, EquilibriumState? from, out EquilibriumState? first)
         {
             (double[] start, double[] perUnit) = setup(d);
-            var tracer = new PathTracer(bath.SystemFor(d, log10GasAtm), start, perUnit, bath.MetalIndexes);
+            var tracer = new PathTracer(bath.SystemFor(d, log10GasAtm), start, perUnit, bath.MetalIndexes, everyOther ? PathTracer.CoarsePhStep : PathTracer.FinePhStep);
             var path = new PlanPath(tracer.State.System.Phases.Count);
             return tracer.Trace(xs, path, from, out first) ? path : null;
         }

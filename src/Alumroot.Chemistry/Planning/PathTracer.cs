@@ -5,7 +5,13 @@ namespace Alumroot.Chemistry.Planning;
 /// <summary>Follows one addition through its steps; gas that has left stays away; steps are halved where pH moves fast.</summary>
 internal sealed class PathTracer
 {
-    private const double LargestPhStep = 0.5;
+    /// <summary>Steps of a path that is shown.</summary>
+    internal const double FinePhStep = 0.5;
+
+    /// <summary>Steps of a path of which only the end is read.</summary>
+    internal const double CoarsePhStep = 1;
+
+    private readonly double _largestPhStep;
     private readonly AqueousSystem _system;
     private readonly EquilibriumSolver _solver;
     private readonly EquilibriumState _before;
@@ -15,8 +21,9 @@ internal sealed class PathTracer
     private readonly int[] _metals;
     private double _gone;
 
-    internal PathTracer(AqueousSystem system, double[] startMol, double[] molPerUnit, int[] metals)
+    internal PathTracer(AqueousSystem system, double[] startMol, double[] molPerUnit, int[] metals, double largestPhStep = FinePhStep)
     {
+        _largestPhStep = largestPhStep;
         _system = system;
         _solver = new EquilibriumSolver(system);
         State = new EquilibriumState(system);
@@ -62,7 +69,7 @@ internal sealed class PathTracer
         double goneBefore = _gone, phBefore = depth > 0 ? path.Ph[path.Count - 1] : 0;
         if (depth > 0) _before.CopyFrom(State);
         if (!Solve(x)) return false;
-        if (depth > 0 && Math.Abs(State.Ph - phBefore) > LargestPhStep)
+        if (depth > 0 && Math.Abs(State.Ph - phBefore) > _largestPhStep)
         {
             State.CopyFrom(_before);
             _gone = goneBefore;

@@ -10,7 +10,7 @@ internal sealed class PlanAssembler(
     private const int CurvePoints = 41;
 
     // Few points suffice where only the end counts; the tracer halves its steps where the pH moves fast.
-    private static readonly double[] EndGrid = [1e-7, 0.1, 0.3, 0.5, 0.7, 0.8, 0.85, 0.9, 0.95, 1, 1.06, 1.15];
+    private static readonly double[] EndGrid = [1e-7, 0.4, 0.7, 0.85, 0.95, 1, 1.06, 1.15];
     private const double RoomForFroth = 4.4;     // times the liquid: 125 mL foamed to 550 mL in a photographed madder run [making_knowing_trio2022]
     private const double RoomWithoutFroth = 1.3; // common practice, no source
     private readonly bool _alkaliLast = input.Order == OrderOfAddition.SaltFirst;
@@ -93,11 +93,16 @@ internal sealed class PlanAssembler(
         return path.Count > 1 ? path : saltFirst.Paths[0];
     }
 
-    /// <summary>pH at the end if the gas keeps a given pressure, log10 atm: the same draws followed again on few points.</summary>
+    /// <summary>pH at the end if the gas keeps a given pressure, log10 atm: half of the same draws followed again on few points.</summary>
     private Estimate GasEnd(double log10Gas, double end, Estimate otherwise)
     {
-        PathBundle same = PathBundle.Solve(input, bath, [.. EndGrid.Select(f => f * end)], Setup, log10Gas);
-        return same.Paths.Count == 0 ? otherwise : same.At(p => p.Ph, end);
+        PathBundle same = PathBundle.Solve(input, bath, [.. EndGrid.Select(f => f * end)], Setup, log10Gas, everyOther: true);
+        if (same.Paths.Count == 0) return otherwise;
+        Estimate e = same.At(p => p.Ph, end);
+        // With all the gas held in no draw reads higher, and with all of it gone none reads lower, than it does stirred: half the draws must not say otherwise.
+        return log10Gas == 0
+            ? new Estimate(Math.Min(e.Value, otherwise.Value), Math.Min(e.Low, otherwise.Low), Math.Min(e.High, otherwise.High))
+            : new Estimate(Math.Max(e.Value, otherwise.Value), Math.Max(e.Low, otherwise.Low), Math.Max(e.High, otherwise.High));
     }
 
     private PlanPoint[] Curve(PathBundle bundle, PlanPath hydroxide, PlanPath basic, double last, double metalMilligramsPerLitre)
