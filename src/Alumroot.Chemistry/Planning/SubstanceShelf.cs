@@ -99,7 +99,8 @@ public static class SubstanceShelf
             Reagent reagent = set.FindReagent(part[0]) ?? throw row.Wrong("parts", $"there is no reagent {part[0]}");
             double purity = double.Parse(part[1], CultureInfo.InvariantCulture), share = purity / reagent.GramsPerMole;
             yield return new Substance(row["key"], row["role"] == "salt" ? SubstanceRole.Salt : SubstanceRole.Alkali, SubstanceUnit.Gram, row["plain_name"], row["formula"],
-                new Reagent(row["key"], reagent.Formula, 1, Combine((reagent, share))), new Estimate(1, row.Number("strength_low"), row.Number("strength_high"))) { UsualPurityRatio = purity };
+                new Reagent(row["key"], reagent.Formula, 1, Combine((reagent, share))), new Estimate(1, row.Number("strength_low"), row.Number("strength_high")))
+            { UsualPurityRatio = purity };
         }
     }
 
