@@ -70,14 +70,13 @@ public sealed class StudioStore : IDisposable
         try
         {
             var migrator = new Migrator(steps, clock);
-            using (SqliteConnection connection = database.Open())
+            using SqliteConnection connection = database.Open();
+            if (!migrator.IsCurrent(connection) || connection.Number("SELECT count(*) FROM subject WHERE projection <> $now", ("$now", SubjectRow.PresentProjection)) > 0)
             {
-                if (!migrator.IsCurrent(connection))
-                {
-                    // Who only looks takes the lock for the moment in which the form is brought up to date.
-                    using WriterLock? briefly = held is null ? WriterLock.Take(folder, wait ?? TimeSpan.FromSeconds(2)) : null;
-                    migrator.Migrate(connection, Path.Combine(folder, BackupsName));
-                }
+                // Who only looks takes the lock for the moment in which the form is brought up to date.
+                using WriterLock? briefly = held is null ? WriterLock.Take(folder, wait ?? TimeSpan.FromSeconds(2)) : null;
+                migrator.Migrate(connection, Path.Combine(folder, BackupsName));
+                if (steps.Count == Migrator.KnownSteps.Count) new JournalWriter(database, new PhotoFolder(Path.Combine(folder, PhotosName))).BringListsUpToDate();
             }
             return new StudioStore(folder, database, clock, held);
         }
@@ -90,12 +89,14 @@ public sealed class StudioStore : IDisposable
     });
 
     /// <summary>Adds one entry. When it says kept, it is on disk.</summary>
+    /// <param name="entry">The entry.</param>
+    /// <param name="after">The latest entry of its subject that the maker had seen; with it, nothing is added when something else came since.</param>
     /// <exception cref="StudioException">It could not be written and is not in the record.</exception>
-    public AppendResult Append(Entry entry)
+    public AppendResult Append(Entry entry, EntryId? after = null)
     {
         ArgumentNullException.ThrowIfNull(entry);
         MustWrite();
-        return _writer.Append(entry);
+        return _writer.Append(entry, after);
     }
 
     /// <summary>Adds the first entry of a batch or lot, which gets the next number.</summary>
@@ -129,10 +130,25 @@ public sealed class StudioStore : IDisposable
     /// <summary>A lot as it stands, or null when there is none of that number.</summary>
     public LotState? Lot(SubjectKey key) => LotState.Of(key, _reader.EntriesTouching(key)) is { Entries.Count: > 0 } lot ? lot : null;
 
+    /// <summary>The studio's own ways.</summary>
+    public StudioState State() => StudioState.Of(EntriesOf(SubjectKey.Studio));
+
     /// <summary>Batches and lots, the latest touched first.</summary>
     /// <param name="words">Only those whose entries hold every one of these words or their beginnings; null for all.</param>
     /// <param name="most">At most so many.</param>
-    public IReadOnlyList<SubjectLine> List(string? words = null, int most = int.MaxValue) => _reader.List(words, most);
+    /// <param name="kind">Only batches or only lots; null for both.</param>
+    /// <param name="stages">Only these stages or kinds of lot; none for all.</param>
+    public IReadOnlyList<SubjectLine> List(string? words = null, int most = int.MaxValue, SubjectClass? kind = null, IReadOnlyCollection<string>? stages = null) =>
+        _reader.List(words, most, kind, stages);
+
+    /// <summary>The latest entries of the whole record, newest first.</summary>
+    /// <param name="most">At most so many.</param>
+    /// <param name="before">Only entries that came before this one; null for the newest.</param>
+    public IReadOnlyList<Entry> Latest(int most, EntryId? before = null) => _reader.Latest(most, before);
+
+    /// <summary>Batches that wait for the maker, the earliest first.</summary>
+    /// <param name="most">At most so many.</param>
+    public IReadOnlyList<SubjectLine> Due(int most = int.MaxValue) => _reader.Due(most);
 
     /// <summary>How many entries from an import are kept aside because their number belongs to another.</summary>
     public long AsideCount() => _reader.AsideCount();

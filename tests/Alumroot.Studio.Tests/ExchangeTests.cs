@@ -150,7 +150,7 @@ public sealed class ExchangeTests
         using ZipArchive zip = ZipFile.OpenRead(Zip(from));
         string readings = Text(zip, "tables/readings.csv");
         Assert.Contains("26-001,2026-03-14T12:00:02+01:00,alkali,amount,3 g,0.003,kg,scale,,superseded,entry-000002\r\n", readings, StringComparison.Ordinal);
-        Assert.Contains("26-001,Weld,alkali,", Text(zip, "tables/batches.csv"), StringComparison.Ordinal);
+        Assert.Contains("26-001,Weld,thrown-down,", Text(zip, "tables/batches.csv"), StringComparison.Ordinal);
         Assert.Contains("lot-1,potash alum,salt,500 g,0.5,0.5,kg,", Text(zip, "tables/lots.csv"), StringComparison.Ordinal);
     }
 

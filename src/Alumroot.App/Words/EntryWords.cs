@@ -21,6 +21,11 @@ public static class EntryWords
             BatchStep step => string.Join(": ", new[] { SubjectLine.Word(step.Step), string.Join(", ", step.Values.Select(Of).Concat(step.Uses.Select(u => $"{u.Amount.Typed} of {u.Lot}"))) }.Where(t => t.Length > 0)),
             BatchGivenUp given => $"given up: {given.Reason}",
             LotBought lot => $"came: {lot.Title}, {SubjectLine.Word(lot.Substance)}, {lot.Amount.Typed}",
+            LotCounted counted => $"counted: {counted.Left.Typed} left",
+            BowlWeighed bowl => $"bowl {bowl.Bowl}: {bowl.Empty.Typed} empty",
+            Tagged tagged => tagged.Tags.Count == 0 ? "no tags" : $"tags: {string.Join(", ", tagged.Tags)}",
+            BatchUsedUp => "used up",
+            StudioSet => "the studio's ways",
             Withdrawn => "undone",
             _ => "note",
         };

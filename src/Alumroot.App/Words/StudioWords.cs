@@ -31,6 +31,7 @@ public static class StudioWords
     {
         AppendResult.NumberTaken taken => $"The number '{taken.Existing.Id}' belongs to another entry about {taken.Existing.Subject}, which stays as it is. Leave --entry out, or give a new number.",
         AppendResult.NothingToCorrect missing => $"There is no entry '{missing.Corrects}' about this subject to correct. 'alumroot show' lists its entries with their numbers.",
+        AppendResult.MovedOn moved => $"{moved.Latest.Subject} moved on meanwhile: {EntryWords.Of(moved.Latest)} was kept {moved.Latest.At.ToString("HH:mm:ss", CultureInfo.InvariantCulture)}, from another device perhaps. Nothing was added; look, then enter it again if it is still missing.",
         AppendResult.PhotoMissing photo => $"The photograph {photo.Hash[..Math.Min(12, photo.Hash.Length)]} is not in the studio. Record it again from its file.",
         _ => null,
     };

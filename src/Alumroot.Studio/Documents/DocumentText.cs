@@ -37,11 +37,14 @@ public static class DocumentText
         Converters = { new JsonStringEnumConverter(JsonNamingPolicy.SnakeCaseLower, allowIntegerValues: false) },
     };
 
+    private static readonly Measured Nothing = new("amount", "", 0, Measured.Kilogram);
+
+    // A later version only adds fields, so its type reads every earlier one too.
     private static readonly Dictionary<DocumentKind, Type> Known = new StudioDocument[]
     {
-        new BatchPlanned("", "", 0, ""), new BatchStep(StepKind.Extract), new BatchGivenUp(""), new Noted(),
-        new LotBought(LotClass.Salt, "", new Measured("amount", "", 0, Measured.Kilogram)), new Withdrawn(),
-    }.ToDictionary(d => d.Kind, d => d.GetType());
+        new BatchPlanned("", "", 0, ""), new BatchStep(StepKind.Extract), new BatchGivenUp(""), new BatchUsedUp(), new Noted(), new Tagged([]),
+        new LotBought(LotClass.Salt, "", Nothing), new LotCounted(Nothing), new BowlWeighed("", Nothing), new StudioSet(), new Withdrawn(),
+    }.SelectMany(d => Enumerable.Range(1, d.Kind.Version).Select(version => (Kind: new DocumentKind(d.Kind.Name, version), Type: d.GetType()))).ToDictionary(d => d.Kind, d => d.Type);
 
     /// <summary>The document as the content of an entry.</summary>
     /// <exception cref="ArgumentException">It is longer than an entry may be.</exception>

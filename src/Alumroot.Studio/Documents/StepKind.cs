@@ -52,6 +52,24 @@ public enum LotClass
     Support,
 }
 
+/// <summary>What a lot is for in a batch.</summary>
+/// <param name="Role">What kind of thing.</param>
+/// <param name="Lot">The lot's key, such as <c>lot-7</c>.</param>
+public sealed record LotChoice(LotClass Role, string Lot);
+
+/// <summary>How a batch comes from another.</summary>
+public enum BatchOrigin
+{
+    /// <summary>It stands alone.</summary>
+    Own,
+
+    /// <summary>The same plan again, perhaps in another size.</summary>
+    Repeat,
+
+    /// <summary>A part of the other's wet cake.</summary>
+    Split,
+}
+
 /// <summary>A part of a lot was used.</summary>
 /// <param name="Lot">The lot's key, such as <c>lot-7</c>.</param>
 /// <param name="Amount">How much was taken.</param>

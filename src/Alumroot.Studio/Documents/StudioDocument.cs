@@ -27,8 +27,26 @@ public sealed record BatchPlanned(string Title, string PlanAddress, long Seed, s
     /// <summary>The document's name.</summary>
     public const string Name = "batch-planned";
 
+    /// <summary>The dyestuff in plain words; null for the white ground alone.</summary>
+    public string? Dyestuff { get; init; }
+
+    /// <summary>The salt in plain words; null when not told.</summary>
+    public string? Salt { get; init; }
+
+    /// <summary>The lots on the shelf that the plan means, by what they are for.</summary>
+    public IReadOnlyList<LotChoice> Lots { get; init; } = [];
+
+    /// <summary>Another batch that this one repeats or was split from; null when it stands alone.</summary>
+    public string? FromBatch { get; init; }
+
+    /// <summary>How it comes from the other batch.</summary>
+    public BatchOrigin Origin { get; init; }
+
+    /// <summary>Of a batch that was split from another: its part of the wet cake.</summary>
+    public Measured? WetCake { get; init; }
+
     /// <inheritdoc/>
-    public override DocumentKind Kind => new(Name, 1);
+    public override DocumentKind Kind => new(Name, 2);
 }
 
 /// <summary>Something was done or read at a step of a batch.</summary>
@@ -44,8 +62,17 @@ public sealed record BatchStep(StepKind Step) : StudioDocument
     /// <summary>What was taken from the shelf.</summary>
     public IReadOnlyList<LotUse> Uses { get; init; } = [];
 
+    /// <summary>Which act of the step, as the bench names it, such as <c>alkali-portion</c>; null when not told.</summary>
+    public string? Act { get; init; }
+
+    /// <summary>Whether the step is done with this.</summary>
+    public bool Ended { get; init; }
+
+    /// <summary>When the maker is to look again; null when nothing has to be waited for.</summary>
+    public DateTimeOffset? ReadyAt { get; init; }
+
     /// <inheritdoc/>
-    public override DocumentKind Kind => new(Name, 1);
+    public override DocumentKind Kind => new(Name, 2);
 }
 
 /// <summary>A batch was given up.</summary>
@@ -86,6 +113,75 @@ public sealed record LotBought(LotClass Substance, string Title, Measured Amount
 
     /// <summary>Where it came from; null when not told.</summary>
     public string? Source { get; init; }
+
+    /// <summary>What it is, as the plan names it: a salt or alkali with its purity or hydrate, such as <c>potash-alum@98%</c>, or the key of a dyestuff; null when not told.</summary>
+    public string? PlanName { get; init; }
+
+    /// <summary>Of soda baked at home: the powder before baking.</summary>
+    public Measured? BakedFrom { get; init; }
+
+    /// <summary>Of soda baked at home: the powder after baking.</summary>
+    public Measured? BakedTo { get; init; }
+
+    /// <inheritdoc/>
+    public override DocumentKind Kind => new(Name, 2);
+}
+
+/// <summary>What is left of a lot was weighed; from then on only later uses are taken off.</summary>
+/// <param name="Left">What is left.</param>
+public sealed record LotCounted(Measured Left) : StudioDocument
+{
+    /// <summary>The document's name.</summary>
+    public const string Name = "lot-counted";
+
+    /// <inheritdoc/>
+    public override DocumentKind Kind => new(Name, 1);
+}
+
+/// <summary>The pigment of a batch is used up.</summary>
+public sealed record BatchUsedUp : StudioDocument
+{
+    /// <summary>The document's name.</summary>
+    public const string Name = "batch-used-up";
+
+    /// <inheritdoc/>
+    public override DocumentKind Kind => new(Name, 1);
+}
+
+/// <summary>Words of the maker's own to find a batch or lot by. The latest entry says all of them.</summary>
+/// <param name="Tags">The words.</param>
+public sealed record Tagged(IReadOnlyList<string> Tags) : StudioDocument
+{
+    /// <summary>The document's name.</summary>
+    public const string Name = "tagged";
+
+    /// <inheritdoc/>
+    public override DocumentKind Kind => new(Name, 1);
+}
+
+/// <summary>An empty bowl was weighed, so that its weight can be taken off.</summary>
+/// <param name="Bowl">What the maker calls it.</param>
+/// <param name="Empty">Its weight.</param>
+public sealed record BowlWeighed(string Bowl, Measured Empty) : StudioDocument
+{
+    /// <summary>The document's name.</summary>
+    public const string Name = "bowl-weighed";
+
+    /// <inheritdoc/>
+    public override DocumentKind Kind => new(Name, 1);
+}
+
+/// <summary>How the studio likes to work. The latest entry says all of it; what is null is as usual.</summary>
+public sealed record StudioSet : StudioDocument
+{
+    /// <summary>The document's name.</summary>
+    public const string Name = "studio-set";
+
+    /// <summary><c>metric</c> or <c>kitchen</c>.</summary>
+    public string? Units { get; init; }
+
+    /// <summary>Fields that every new plan begins with, by the plan's own names: the scale's step, the strips, the vessel, the hardness.</summary>
+    public IReadOnlyDictionary<string, string> PlanFields { get; init; } = new Dictionary<string, string>();
 
     /// <inheritdoc/>
     public override DocumentKind Kind => new(Name, 1);

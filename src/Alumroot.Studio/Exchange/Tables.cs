@@ -8,8 +8,8 @@ internal static class Tables
 {
     public static IEnumerable<string> Batches(IEnumerable<SubjectLine> lines) =>
         lines.Where(l => l.Subject.Class == SubjectClass.Batch)
-            .Select(l => Csv.Line(l.Subject.ToString(), l.Title, l.Stage, Time(l.FirstAt), Time(l.LastAt), l.EntryCount))
-            .Prepend(Csv.Line("batch", "title", "stage", "first_at", "last_at", "entries"));
+            .Select(l => Csv.Line(l.Subject.ToString(), l.Title, l.Stage, Time(l.FirstAt), Time(l.LastAt), l.EntryCount, l.Dyestuff, l.Salt, l.PigmentKg, l.Tags))
+            .Prepend(Csv.Line("batch", "title", "stage", "first_at", "last_at", "entries", "dyestuff", "salt", "pigment_kg", "tags"));
 
     public static IEnumerable<string> Lots(IEnumerable<LotState> lots) =>
         lots.Select(l => Csv.Line(l.Key.ToString(), l.Bought?.Title, l.Bought is { } b ? SubjectLine.Word(b.Substance) : null, l.Bought?.Amount.Typed, l.Bought?.Amount.SiValue, l.LeftSi, l.Bought?.Amount.SiUnit, l.Bought?.Cost, l.Bought?.CameOn?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), l.Bought?.Source))

@@ -11,17 +11,25 @@ public enum SubjectClass
 
     /// <summary>One purchase or harvest on the shelf.</summary>
     Lot,
+
+    /// <summary>The studio itself: its bowls and its ways.</summary>
+    Studio,
 }
 
-/// <summary>What an entry is about: batch <c>26-014</c>, the fourteenth of 2026, or lot <c>lot-7</c>. Immutable.</summary>
+/// <summary>What an entry is about: batch <c>26-014</c>, the fourteenth of 2026, lot <c>lot-7</c>, or the <c>studio</c>. Immutable.</summary>
 public readonly partial record struct SubjectKey : IComparable<SubjectKey>
 {
+    private const string StudioWord = "studio";
+
     private SubjectKey(SubjectClass kind, int year, int count) => (Class, Year, Count) = (kind, year, count);
 
-    /// <summary>Batch or lot.</summary>
+    /// <summary>The studio itself.</summary>
+    public static SubjectKey Studio { get; } = new(SubjectClass.Studio, 0, 0);
+
+    /// <summary>Batch, lot or the studio.</summary>
     public SubjectClass Class { get; }
 
-    /// <summary>The last two digits of the year of a batch; 0 for a lot.</summary>
+    /// <summary>The last two digits of the year of a batch; 0 for others.</summary>
     public int Year { get; }
 
     /// <summary>The count within the year, or of all lots.</summary>
@@ -40,18 +48,22 @@ public readonly partial record struct SubjectKey : IComparable<SubjectKey>
     public static SubjectKey? TryRead(string? text)
     {
         if (text is null) return null;
+        if (text == StudioWord) return Studio;
         if (BatchShape().Match(text) is { Success: true } batch) return Positive(batch.Groups[2].Value) is { } count ? Batch(Number(batch.Groups[1].Value), count) : null;
         if (LotShape().Match(text) is { Success: true } lot) return Positive(lot.Groups[1].Value) is { } count ? Lot(count) : null;
         return null;
     }
 
-    /// <summary>Earlier keys first, batches before lots.</summary>
+    /// <summary>Earlier keys first, batches before lots, the studio last.</summary>
     public int CompareTo(SubjectKey other) => (Class, Year, Count).CompareTo((other.Class, other.Year, other.Count));
 
     /// <summary>The key as it is written.</summary>
-    public override string ToString() => Class == SubjectClass.Lot
-        ? string.Create(CultureInfo.InvariantCulture, $"lot-{Count}")
-        : string.Create(CultureInfo.InvariantCulture, $"{Year:00}-{Count:000}");
+    public override string ToString() => Class switch
+    {
+        SubjectClass.Studio => StudioWord,
+        SubjectClass.Lot => string.Create(CultureInfo.InvariantCulture, $"lot-{Count}"),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{Year:00}-{Count:000}"),
+    };
 
     /// <summary>Whether the first comes before the second.</summary>
     public static bool operator <(SubjectKey left, SubjectKey right) => left.CompareTo(right) < 0;

@@ -25,6 +25,10 @@ public abstract record AppendResult
     /// <param name="Corrects">The number that was given.</param>
     public sealed record NothingToCorrect(EntryId Corrects) : AppendResult;
 
+    /// <summary>Something was kept about the subject that the maker had not seen, from another device perhaps; nothing was added.</summary>
+    /// <param name="Latest">What was kept last.</param>
+    public sealed record MovedOn(Entry Latest) : AppendResult;
+
     /// <summary>A photograph that the entry names is not in the folder.</summary>
     /// <param name="Hash">Its hash.</param>
     public sealed record PhotoMissing(string Hash) : AppendResult;

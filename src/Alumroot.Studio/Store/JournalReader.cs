@@ -37,9 +37,18 @@ internal sealed class JournalReader(Database database)
     /// <summary>Batches and lots, the latest touched first.</summary>
     /// <param name="words">Only those with entries that hold every one of these words or their beginnings; null for all.</param>
     /// <param name="most">At most so many.</param>
-    public IReadOnlyList<SubjectLine> List(string? words, int most) => With(context =>
+    /// <param name="kind">Only batches or only lots; null for both.</param>
+    /// <param name="stages">Only these stages; none for all.</param>
+    public IReadOnlyList<SubjectLine> List(string? words, int most, SubjectClass? kind, IReadOnlyCollection<string>? stages) => With(context =>
     {
-        IQueryable<SubjectRow> rows = context.Subjects;
+        string studio = SubjectLine.Word(SubjectClass.Studio);
+        IQueryable<SubjectRow> rows = context.Subjects.Where(r => r.Class != studio);
+        if (kind is { } only)
+        {
+            string word = SubjectLine.Word(only);
+            rows = context.Subjects.Where(r => r.Class == word);
+        }
+        if (stages is { Count: > 0 }) rows = rows.Where(r => stages.Contains(r.Stage));
         if (!string.IsNullOrWhiteSpace(words))
         {
             HashSet<string>? found = null;
@@ -55,6 +64,18 @@ internal sealed class JournalReader(Database database)
         }
         return (IReadOnlyList<SubjectLine>)[.. rows.OrderByDescending(r => r.LastUnixMs).ThenByDescending(r => r.Subject).Take(most).AsEnumerable().Select(Line)];
     });
+
+    /// <summary>The latest entries, newest first.</summary>
+    public IReadOnlyList<Entry> Latest(int most, EntryId? before) => With(context =>
+    {
+        string? text = before?.Text;
+        long end = text is null ? long.MaxValue : context.Entries.Where(e => e.Id == text).Select(e => e.Sequence).FirstOrDefault();
+        return (IReadOnlyList<Entry>)[.. context.Entries.Where(e => e.Sequence < end).OrderByDescending(e => e.Sequence).Take(most).AsEnumerable().Select(e => e.ToEntry())];
+    });
+
+    /// <summary>Subjects that wait for the maker, the earliest first.</summary>
+    public IReadOnlyList<SubjectLine> Due(int most) => With(context =>
+        (IReadOnlyList<SubjectLine>)[.. context.Subjects.Where(s => s.DueUnixMs != null).OrderBy(s => s.DueUnixMs).Take(most).AsEnumerable().Select(Line)]);
 
     /// <summary>How many entries from elsewhere are kept aside.</summary>
     public long AsideCount() => With(context => context.Aside.LongCount());

@@ -10,9 +10,12 @@ namespace Alumroot.Studio.Store;
 internal sealed class JournalWriter(Database database, PhotoFolder photos)
 {
     /// <summary>Adds one entry.</summary>
-    public AppendResult Append(Entry entry) => InTransaction(context =>
+    /// <param name="entry">The entry.</param>
+    /// <param name="after">The latest entry of its subject that the maker had seen; null when that does not matter.</param>
+    public AppendResult Append(Entry entry, EntryId? after) => InTransaction(context =>
     {
         if (Existing(context, entry.Id) is { } there) return Settled(there, there.SaysTheSameAs(entry));
+        if (after is { } seen && Latest(context, entry.Subject) is { } latest && latest.Id != seen) return new AppendResult.MovedOn(latest);
         if (entry.Corrects is { } corrects && Existing(context, corrects)?.Subject != entry.Subject) return new AppendResult.NothingToCorrect(corrects);
         if (entry.Payload.PhotoHashes().FirstOrDefault(h => !photos.Has(h)) is { } missing) return new AppendResult.PhotoMissing(missing);
         Add(context, [entry]);
@@ -49,6 +52,14 @@ internal sealed class JournalWriter(Database database, PhotoFolder photos)
                 "INSERT OR IGNORE INTO kept_aside (id, checksum_sha256, entry_json, aside_unix_ms) VALUES ($id, $sum, $json, $at)",
                 ("$id", conflict.Id.Text), ("$sum", conflict.Checksum), ("$json", Exchange.EntryLine.Write(conflict)), ("$at", asideAt.ToUnixTimeMilliseconds()));
         return new MergeResult(added, there, conflicts);
+    });
+
+    /// <summary>Works out anew the lines of lists that an older program wrote. Does nothing when there are none.</summary>
+    public void BringListsUpToDate() => InTransaction(context =>
+    {
+        string[] old = [.. context.Subjects.Where(s => s.Projection != SubjectRow.PresentProjection).Select(s => s.Subject)];
+        Project(context, old.Select(SubjectKey.TryRead).OfType<SubjectKey>());
+        return old.Length;
     });
 
     private T InTransaction<T>(Func<StudioContext, T> work) => Outside.Do(() =>
@@ -111,6 +122,12 @@ internal sealed class JournalWriter(Database database, PhotoFolder photos)
     {
         string text = id.Text;
         return context.Entries.FirstOrDefault(e => e.Id == text)?.ToEntry();
+    }
+
+    private static Entry? Latest(StudioContext context, SubjectKey subject)
+    {
+        string key = subject.ToString();
+        return context.Entries.Where(e => e.Subject == key).OrderByDescending(e => e.Sequence).FirstOrDefault()?.ToEntry();
     }
 
     private static SubjectKey Next(StudioContext context, SubjectClass kind, int year)

@@ -37,12 +37,44 @@ internal sealed record AsideRow(string Id, string Checksum, string EntryJson, lo
 /// <summary>A row of <c>subject</c>: the projection of one subject, kept for lists.</summary>
 internal sealed record SubjectRow(string Subject, string Class, string Title, string Stage, long FirstUnixMs, int FirstZoneMinutes, long LastUnixMs, int LastZoneMinutes, int EntryCount)
 {
+    /// <summary>Counts up when a line is worked out otherwise than before.</summary>
+    public const int PresentProjection = 2;
+
+    public int Projection { get; init; } = PresentProjection;
+
+    public string Dyestuff { get; init; } = "";
+
+    public string Salt { get; init; } = "";
+
+    public double? PigmentKg { get; init; }
+
+    public long? DueUnixMs { get; init; }
+
+    public int? DueZoneMinutes { get; init; }
+
+    public string Tags { get; init; } = "";
+
     public static SubjectRow Of(SubjectLine line) => new(
         line.Subject.ToString(), SubjectLine.Word(line.Subject.Class), line.Title, line.Stage, line.FirstAt.ToUnixTimeMilliseconds(), (int)line.FirstAt.Offset.TotalMinutes,
-        line.LastAt.ToUnixTimeMilliseconds(), (int)line.LastAt.Offset.TotalMinutes, line.EntryCount);
+        line.LastAt.ToUnixTimeMilliseconds(), (int)line.LastAt.Offset.TotalMinutes, line.EntryCount)
+    {
+        Dyestuff = line.Dyestuff,
+        Salt = line.Salt,
+        PigmentKg = line.PigmentKg,
+        DueUnixMs = line.DueAt?.ToUnixTimeMilliseconds(),
+        DueZoneMinutes = (int?)line.DueAt?.Offset.TotalMinutes,
+        Tags = line.Tags,
+    };
 
     public SubjectLine? TryLine() => SubjectKey.TryRead(Subject) is { } key && Moment.TryRead(FirstUnixMs, FirstZoneMinutes) is { } first && Moment.TryRead(LastUnixMs, LastZoneMinutes) is { } last
         ? new SubjectLine(key, Title, Stage, first, last, EntryCount)
+        {
+            Dyestuff = Dyestuff,
+            Salt = Salt,
+            PigmentKg = PigmentKg,
+            DueAt = DueUnixMs is { } due ? Moment.TryRead(due, DueZoneMinutes ?? 0) : null,
+            Tags = Tags,
+        }
         : null;
 }
 

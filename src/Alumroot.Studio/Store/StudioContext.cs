@@ -60,6 +60,13 @@ internal sealed class StudioContext(SqliteConnection connection) : DbContext(new
             e.Property(r => r.LastUnixMs).HasColumnName("last_unix_ms");
             e.Property(r => r.LastZoneMinutes).HasColumnName("last_zone_minutes");
             e.Property(r => r.EntryCount).HasColumnName("entry_count");
+            e.Property(r => r.Projection).HasColumnName("projection");
+            e.Property(r => r.Dyestuff).HasColumnName("dyestuff");
+            e.Property(r => r.Salt).HasColumnName("salt");
+            e.Property(r => r.PigmentKg).HasColumnName("pigment_kg");
+            e.Property(r => r.DueUnixMs).HasColumnName("due_unix_ms");
+            e.Property(r => r.DueZoneMinutes).HasColumnName("due_zone_minutes");
+            e.Property(r => r.Tags).HasColumnName("tags");
         });
         modelBuilder.Entity<AsideRow>(e =>
         {
