@@ -12,6 +12,31 @@ public static class Distributions
     /// <param name="probability">Between 0 and 1.</param>
     public static double NormalQuantile(double probability) => Normal.InvCDF(0, 1, probability);
 
+    /// <summary>Share of the standard normal distribution that lies below a value.</summary>
+    /// <param name="value">In standard deviations.</param>
+    public static double NormalFraction(double value) => Normal.CDF(0, 1, value);
+
+    /// <summary>Quantile of weighted values: each stands for the middle of its share of the weight, straight between.</summary>
+    /// <param name="sorted">Values in rising order; at least one.</param>
+    /// <param name="weights">Weight of each value, in the same order, summing to 1.</param>
+    /// <param name="probability">Between 0 and 1.</param>
+    public static double WeightedQuantile(ReadOnlySpan<double> sorted, ReadOnlySpan<double> weights, double probability)
+    {
+        double before = 0, lastPlace = 0;
+        for (int i = 0; i < sorted.Length; i++)
+        {
+            double place = before + 0.5 * weights[i];
+            if (place >= probability)
+            {
+                if (i == 0 || place <= lastPlace) return sorted[i];
+                return sorted[i - 1] + (probability - lastPlace) / (place - lastPlace) * (sorted[i] - sorted[i - 1]);
+            }
+            before += weights[i];
+            lastPlace = place;
+        }
+        return sorted[^1];
+    }
+
     /// <summary>Quantile of sorted values by linear interpolation between order statistics (Hyndman and Fan 1996, type 7).</summary>
     /// <param name="sorted">Values in rising order; at least one.</param>
     /// <param name="probability">Between 0 and 1.</param>

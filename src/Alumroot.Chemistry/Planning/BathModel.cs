@@ -7,7 +7,7 @@ namespace Alumroot.Chemistry.Planning;
 /// <summary>The bath of one plan as components: what is in it and what a unit of the titrant brings, for any draw.</summary>
 internal sealed class BathModel
 {
-    private const string PlantAcidSpecies = "HPlantacid";
+    internal const string PlantAcidSpecies = "HPlantacid";
     private readonly LakePlanInput _input;
     private readonly AqueousSystem[] _systems;   // by idea; they share the order of components
     private readonly double _saltWaterKg, _alkaliWaterKgPerUnit;
@@ -80,11 +80,16 @@ internal sealed class BathModel
     /// <summary>The system of a draw.</summary>
     internal AqueousSystem SystemFor(PlanDraw d, double? log10GasAtm = null)
     {
-        double celsius = Math.Clamp(_input.Temperature.Celsius + d.CelsiusOff, 0, 100);
-        return _systems[(int)d.Idea].Moved(celsius, name =>
-            name == PlantAcidSpecies ? d.AcidPkShift : FreshSolids.IsPlainMetal(name) ? d.PlainShift : FreshSolids.IsBasic(name) ? d.BasicShift + BasicByHeat(name, celsius, d.BasicEnthalpyShare) : 0,
-            log10GasAtm ?? d.Log10GasAtm);
+        double celsius = CelsiusOf(d);
+        return _systems[(int)d.Idea].Moved(celsius, name => Log10Shift(d, celsius, name), log10GasAtm ?? d.Log10GasAtm);
     }
+
+    /// <summary>The bath's temperature in a draw.</summary>
+    internal double CelsiusOf(PlanDraw d) => Math.Clamp(_input.Temperature.Celsius + d.CelsiusOff, 0, 100);
+
+    /// <summary>What a draw adds to log10 K of a phase or species at a temperature.</summary>
+    internal static double Log10Shift(PlanDraw d, double celsius, string name) =>
+        name == PlantAcidSpecies ? d.AcidPkShift : FreshSolids.IsPlainMetal(name) ? d.PlainShift : FreshSolids.IsBasic(name) ? d.BasicShift + BasicByHeat(name, celsius, d.BasicEnthalpyShare) : 0;
 
     /// <summary>Shift of log10 K of a basic salt without temperature data, from the share of the hydroxide's enthalpy that the draw gives it.</summary>
     private static double BasicByHeat(string name, double celsius, double share)
@@ -101,10 +106,16 @@ internal sealed class BathModel
     {
         double[] t = Liquor(d);
         AddSalts(t, 1);
+        AddFreeAcid(t, d);
+        return t;
+    }
+
+    /// <summary>Free acid that all the salts bring.</summary>
+    internal void AddFreeAcid(double[] t, PlanDraw d)
+    {
         double free = d.FreeAcidShare * Metals.Where(m => m is "Al+3" or "FeIII+3" or "FeII+2").Sum(m => SaltMoles(m) * FreshSolids.BaseDemand(m));
         if (free > 0 && System.IndexOfComponent("SO4-2") is var so4 and >= 0) AddAcid(t, free, so4, 2);
         else if (free > 0 && System.IndexOfComponent("Cl-") is var cl and >= 0) AddAcid(t, free, cl, 1);
-        return t;
     }
 
     /// <summary>Moles of each component in the liquor with so much alkali and no salt.</summary>
@@ -146,7 +157,8 @@ internal sealed class BathModel
         t[System.ProtonIndex] += 2 * h;
     }
 
-    private double[] Liquor(PlanDraw d)
+    /// <summary>Moles of each component in the liquor: water, hardness and plant acid.</summary>
+    internal double[] Liquor(PlanDraw d)
     {
         var t = new double[System.Nc + 1];
         double litres = _input.Water.Litres * d.WaterFactor;

@@ -23,7 +23,7 @@ internal readonly record struct PlanDraw(
     internal const double PlainSd = 0.5 / Distributions.NormalHalfWidth90;
     internal const double BasicSd = 0.7 / Distributions.NormalHalfWidth90;
     private const double PkSd = 0.6 / Distributions.NormalHalfWidth90;
-    private const double CelsiusSd = 3 / Distributions.NormalHalfWidth90;
+    internal const double CelsiusSd = 3 / Distributions.NormalHalfWidth90;
     private const double WaterSd = 0.03 / Distributions.NormalHalfWidth90;
 
     // Stirring and contact with air keep a fizzing bath between one atmosphere of gas and a few hundredths of it (our judgement).
@@ -41,6 +41,9 @@ internal readonly record struct PlanDraw(
 
     internal const int Axes = 10;
 
+    /// <summary>Place of the temperature's error among the axes.</summary>
+    internal const int CelsiusAxis = 3;
+
     /// <summary>The middle truth of an idea.</summary>
     internal static PlanDraw Middle(SolidIdea idea, LakePlanInput input) =>
         new(idea, 0, 0, LeastLog10GasAtm / 2, 0, input.PlantAcidPk - StandardAcidPk, input.PlantAcidMilliequivalentsPerGram.Value, MostFreeAcidShare / 2, 1, 1, 0.75);
@@ -48,26 +51,44 @@ internal readonly record struct PlanDraw(
     /// <summary>The truth at a point of the unit cube.</summary>
     internal static PlanDraw At(SolidIdea idea, LakePlanInput input, ReadOnlySpan<double> u)
     {
-        double hardnessHalfSpan = input.HardnessIsAssumed ? 0.5 : 0.1;
-        return new PlanDraw(idea,
-            PlainSd * Distributions.NormalQuantile(u[0]),
-            BasicSd * Distributions.NormalQuantile(u[1]),
-            LeastLog10GasAtm * u[2],
-            CelsiusSd * Distributions.NormalQuantile(u[3]),
-            input.PlantAcidPk - StandardAcidPk + PkSd * Distributions.NormalQuantile(u[4]),
-            Skewed(input.PlantAcidMilliequivalentsPerGram, u[5]),
-            MostFreeAcidShare * u[6],
-            Math.Max(0.02, 1 + hardnessHalfSpan / Distributions.NormalHalfWidth90 * Distributions.NormalQuantile(u[7])),
-            1 + WaterSd * Distributions.NormalQuantile(u[8]),
-            0.5 + 0.5 * u[9]);
+        Span<double> z = stackalloc double[Axes];
+        for (int a = 0; a < Axes; a++) z[a] = Distributions.NormalQuantile(u[a]);
+        return From(idea, input, u, z);
+    }
+
+    /// <summary>The truth at a point of the space in which every unknown is a standard normal.</summary>
+    internal static PlanDraw AtStandard(SolidIdea idea, LakePlanInput input, ReadOnlySpan<double> z)
+    {
+        Span<double> u = stackalloc double[Axes];
+        for (int a = 0; a < Axes; a++) u[a] = Distributions.NormalFraction(z[a]);
+        return From(idea, input, u, z);
     }
 
     /// <summary>A value from a median and its 5 and 95 % points, log-normal on each side (normal where a point is not above zero).</summary>
-    internal static double Skewed(Estimate e, double u)
+    internal static double Skewed(Estimate e, double u) => SkewedAtStandard(e, Distributions.NormalQuantile(u));
+
+    /// <summary>The same at a standard normal.</summary>
+    internal static double SkewedAtStandard(Estimate e, double standard)
     {
-        double z = Distributions.NormalQuantile(u) / Distributions.NormalHalfWidth90;
+        double z = standard / Distributions.NormalHalfWidth90;
         double end = z < 0 ? e.Low : e.High;
         if (e.Value <= 0) return Math.Max(0, Math.Abs(z) * end);
         return end > 0 ? e.Value * Math.Pow(end / e.Value, Math.Abs(z)) : Math.Max(0, e.Value * (1 - Math.Abs(z)));
+    }
+
+    private static PlanDraw From(SolidIdea idea, LakePlanInput input, ReadOnlySpan<double> u, ReadOnlySpan<double> z)
+    {
+        double hardnessHalfSpan = input.HardnessIsAssumed ? 0.5 : 0.1;
+        return new PlanDraw(idea,
+            PlainSd * z[0],
+            BasicSd * z[1],
+            LeastLog10GasAtm * u[2],
+            CelsiusSd * z[3],
+            input.PlantAcidPk - StandardAcidPk + PkSd * z[4],
+            SkewedAtStandard(input.PlantAcidMilliequivalentsPerGram, z[5]),
+            MostFreeAcidShare * u[6],
+            Math.Max(0.02, 1 + hardnessHalfSpan / Distributions.NormalHalfWidth90 * z[7]),
+            1 + WaterSd * z[8],
+            0.5 + 0.5 * u[9]);
     }
 }

@@ -12,8 +12,8 @@ public sealed record MixUp(Substance Instead, SubstanceRole Role, Estimate Ph);
 public static class StatedPhCheck
 {
     // The commonest first: soda of one name for soda of another, potash for caustic potash (needs of makers, as met in published recipes).
-    private static readonly string[] Alkalis = ["soda-ash", "soda-crystals", "baking-soda", "potash", "caustic-soda", "caustic-potash", "chalk"];
-    private static readonly string[] Salts = ["potash-alum", "ammonium-alum", "aluminium-sulfate", "aluminium-sulfate-14"];
+    internal static readonly string[] Alkalis = ["soda-ash", "soda-crystals", "baking-soda", "potash", "caustic-soda", "caustic-potash", "chalk"];
+    internal static readonly string[] Salts = ["potash-alum", "ammonium-alum", "aluminium-sulfate", "aluminium-sulfate-14"];
 
     // A span of three units would explain nearly anything: the middle must lie near the stated pH too.
     private const double NearEnoughPh = 1.2;
