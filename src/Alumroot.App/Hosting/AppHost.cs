@@ -1,5 +1,7 @@
 using System.IO.Compression;
+using Alumroot.App.Bench;
 using Alumroot.App.Layout;
+using Alumroot.Studio;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.ResponseCompression;
 
@@ -9,10 +11,12 @@ namespace Alumroot.App.Hosting;
 public static class AppHost
 {
     /// <summary>The host, ready to start. Its address is in <c>Urls</c> once it runs.</summary>
-    /// <param name="options">Port, studio folder, demo.</param>
-    public static WebApplication Build(AppOptions options)
+    /// <param name="options">Port, demo, clock.</param>
+    /// <param name="studio">The open studio; who opened it closes it.</param>
+    public static WebApplication Build(AppOptions options, StudioStore studio)
     {
         ArgumentNullException.ThrowIfNull(options);
+        ArgumentNullException.ThrowIfNull(studio);
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
             ApplicationName = "alumroot",
@@ -31,7 +35,7 @@ public static class AppHost
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting", LogLevel.None); // the verb says it in one sentence
-        AddServices(builder.Services, options);
+        AddServices(builder.Services, options, studio);
 
         WebApplication app = builder.Build();
         app.UseMiddleware<OwnNamesOnly>();
@@ -43,21 +47,24 @@ public static class AppHost
         app.MapHealthChecks("/healthz");
         app.MapStaticAssets();
         app.MapRazorComponents<Document>();
+        app.MapRecord();
         return app;
     }
 
-    private static void AddServices(IServiceCollection services, AppOptions options)
+    private static void AddServices(IServiceCollection services, AppOptions options, StudioStore studio)
     {
         services.AddSingleton(options);
+        services.AddSingleton(options.Clock);
+        services.AddSingleton(studio);
+        services.AddSingleton<PlanShelf>();
         services.AddSingleton<IHostLifetime, EndedByTheVerb>();
         services.AddRazorComponents();
         services.AddHttpContextAccessor();
         services.AddHealthChecks();
         services.AddResponseCompression(compression => compression.Providers.Add<BrotliCompressionProvider>());
         services.Configure<BrotliCompressionProviderOptions>(brotli => brotli.Level = CompressionLevel.Optimal);
-        IDataProtectionBuilder keys = services.AddDataProtection().SetApplicationName("alumroot");
-        if (options.StudioFolder is { } folder) keys.PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(folder, "keys")));
-        else keys.UseEphemeralDataProtectionProvider();
+        // The keys stay with the studio, so that a form that was open before a power cut is still taken after it.
+        services.AddDataProtection().SetApplicationName("alumroot").PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(studio.Folder, "keys")));
     }
 
     private static void ListenLocalhostOrFree(this Microsoft.AspNetCore.Server.Kestrel.Core.KestrelServerOptions kestrel, int port)

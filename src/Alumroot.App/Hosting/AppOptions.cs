@@ -6,9 +6,9 @@ public sealed record AppOptions
     /// <summary>The port on this machine's own address; 0 takes any free one.</summary>
     public int Port { get; init; }
 
-    /// <summary>The studio's folder, or null to keep nothing.</summary>
-    public string? StudioFolder { get; init; }
-
     /// <summary>Whether the invented demo studio is shown.</summary>
     public bool Demo { get; init; }
+
+    /// <summary>The clock that timers and entries go by.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
 }

@@ -10,9 +10,11 @@ public sealed record Place(string Name, string Address, string Question)
     public static IReadOnlyList<Place> All { get; } =
     [
         new("Waiting", "", "what is due now and next"),
-        new("Lakes", "lakes", "plan a lake, look at plans"),
+        new("Lakes", "lakes", "plan a lake, make one, find it again"),
+        new("Shelf", "shelf", "what is there, what it cost"),
         new("Handbook", "handbook", "dyestuffs, salts, alkalis, troubles"),
         new("Find", "find", "search everything here"),
+        new("Studio", "studio", "bowls, copies, sharing, how you like to work"),
     ];
 
     /// <summary>Whether a path lies in this place.</summary>

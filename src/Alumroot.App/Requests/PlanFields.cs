@@ -84,10 +84,25 @@ public static class PlanFields
     /// <summary>metric or kitchen: how amounts are shown.</summary>
     public const string Units = "units";
 
+    /// <summary>The lot of the dyestuff on the shelf, such as lot-7.</summary>
+    public const string DyestuffLot = "dyestuff-lot";
+
+    /// <summary>The lot of the salt.</summary>
+    public const string SaltLot = "salt-lot";
+
+    /// <summary>The lot of the alkali.</summary>
+    public const string AlkaliLot = "alkali-lot";
+
+    /// <summary>The batch that this one repeats, such as 26-014.</summary>
+    public const string RepeatOf = "repeat-of";
+
+    /// <summary>Fields that say where things come from; the plan is the same without them.</summary>
+    public static IReadOnlyList<string> Origins { get; } = [DyestuffLot, SaltLot, AlkaliLot, RepeatOf];
+
     /// <summary>All names, in the order of the form.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
         Salt, SaltAmount, SecondSalt, SecondSaltAmount, Alkali, AlkaliStrength, BakedBefore, BakedAfter, Dyestuff, Dry, Fresh, Water, Hardness, LiquorPh, Order, Temperature,
-        Aim, ToPh, AlkaliAmount, AllDown, Vessel, Scale, Strips, WashTo, WashWater, Kitchen, Units,
+        Aim, ToPh, AlkaliAmount, AllDown, Vessel, Scale, Strips, WashTo, WashWater, Kitchen, Units, DyestuffLot, SaltLot, AlkaliLot, RepeatOf,
     ];
 }

@@ -40,6 +40,16 @@ public sealed class PlanRequest
         return text[..end].TrimEnd();
     }
 
+    /// <summary>Takes the fields of an address, as <see cref="Address"/> gives it; null when it is not the address of a plan.</summary>
+    public static PlanRequest? FromAddress(string address)
+    {
+        ArgumentNullException.ThrowIfNull(address);
+        int at = address.IndexOf('?', StringComparison.Ordinal);
+        if (at < 0 || !address[..at].EndsWith(Path, StringComparison.Ordinal)) return null;
+        var fields = Microsoft.AspNetCore.WebUtilities.QueryHelpers.ParseQuery(address[at..]);
+        return From(name => fields.TryGetValue(name, out var value) ? value.ToString() : null);
+    }
+
     /// <summary>The same request with one field changed; null takes it away.</summary>
     public PlanRequest With(string field, string? typed)
     {

@@ -10,7 +10,7 @@ namespace Alumroot.App.Studio;
 /// <param name="Value">The value, or null.</param>
 /// <param name="Trouble">Why it was not understood, or null.</param>
 /// <param name="Remark">How it was read when that is worth saying, or null.</param>
-internal sealed record TypedAmount(Measured? Value, string? Trouble, string? Remark)
+public sealed record TypedAmount(Measured? Value, string? Trouble, string? Remark)
 {
     private static readonly FieldRule<Mass> AnyMass = FieldRules.ReagentMass with { ZeroAllowed = true };
     private static readonly FieldRule<Volume> AnyVolume = FieldRules.Water with { ZeroAllowed = true };
@@ -33,11 +33,14 @@ internal sealed record TypedAmount(Measured? Value, string? Trouble, string? Rem
     /// <summary>The temperature of a bath.</summary>
     public static TypedAmount TemperatureOf(string typed) => From("Temperature", QuantityReader.ReadTemperature(typed, FieldRules.BathTemperature), t => Measured.Of("temperature", typed, t));
 
+    /// <summary>Texts with one meaning that may be taken in place of what was typed.</summary>
+    public IReadOnlyList<string> Offers { get; private init; } = [];
+
     private static TypedAmount From<T>(string field, Parsed<T> parsed, Func<T, Measured> measured) where T : struct => parsed switch
     {
         Parsed<T>.Understood u => new TypedAmount(measured(u.Value), null, u.Restated is null ? null : ReadingWords.Restated(u.Typed, u.Restated)),
-        Parsed<T>.TwoReadings two => new TypedAmount(null, ReadingWords.Trouble(field, two), null),
-        Parsed<T>.NotUnderstood not => new TypedAmount(null, ReadingWords.Trouble(field, not), null),
+        Parsed<T>.TwoReadings two => new TypedAmount(null, ReadingWords.Trouble(field, two), null) { Offers = [.. two.Readings.Select(r => r.Rewritten)] },
+        Parsed<T>.NotUnderstood not => new TypedAmount(null, ReadingWords.Trouble(field, not), null) { Offers = [.. not.Offers.Select(r => r.Rewritten)] },
         _ => new TypedAmount(null, null, null),
     };
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using Alumroot.App.Output;
 using Alumroot.App.Requests;
+using Alumroot.App.Words;
 using Alumroot.App.Verbs.Plan;
 using Alumroot.Chemistry.Planning;
 
@@ -77,7 +78,7 @@ public static class PlanVerb
         if (answer.Refusal is { } refusal)
         {
             if (json) channels.Data.WriteLine(Json.Text(PlanJson.Refused(refusal)));
-            return channels.End(ExitCode.CannotBeMet, PlanText.Refused(refusal));
+            return channels.End(ExitCode.CannotBeMet, NotPlannedWords.Refused(refusal));
         }
         if (answer.Troubles.Count > 0)
         {
@@ -87,12 +88,12 @@ public static class PlanVerb
         if (answer.Plan is null)
         {
             if (json) channels.Data.WriteLine(Json.Text(PlanJson.NotPlanned(answer)));
-            return channels.End(ExitCode.CannotBeMet, PlanText.NotPlanned(answer));
+            return channels.End(ExitCode.CannotBeMet, NotPlannedWords.NotPlanned(answer));
         }
         if (json) channels.Data.WriteLine(Json.Text(PlanJson.Of(answer)));
         else if (csv && !answer.AmountsWithheld) channels.Data.Write(PlanTable.Of(answer.Plan));
         else if (!csv) channels.Data.Write(PlanText.Of(answer, quiet));
-        foreach (PlanCaution caution in answer.Cautions.Where(c => c.Level != Parts.CautionWord.Mind || (c.IsDanger && (quiet || json || csv)))) channels.Messages.WriteLine(PlanText.Spoken(caution));
+        foreach (PlanCaution caution in answer.Cautions.Where(c => c.Level != Parts.CautionWord.Mind || (c.IsDanger && (quiet || json || csv)))) channels.Messages.WriteLine(NotPlannedWords.Spoken(caution));
         return answer.AmountsWithheld ? ExitCode.CannotBeMet : ExitCode.Done;
     }
 }

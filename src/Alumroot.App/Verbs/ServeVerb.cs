@@ -2,6 +2,9 @@ using System.CommandLine;
 using System.Globalization;
 using Alumroot.App.Hosting;
 using Alumroot.App.Output;
+using Alumroot.App.Studio;
+using Alumroot.App.Words;
+using Alumroot.Studio;
 
 namespace Alumroot.App.Verbs;
 
@@ -19,8 +22,8 @@ public static class ServeVerb
     public static Verb Build(Channels channels)
     {
         ArgumentNullException.ThrowIfNull(channels);
-        var studio = new Option<string?>("--studio") { HelpName = "DIR", Description = "the folder of your studio; it is made when missing" };
-        var demo = new Option<bool>("--demo") { Description = "open the demo studio, all invented; nothing is written" };
+        var studio = new Option<string?>("--studio") { HelpName = "DIR", Description = "the folder of your studio, made when missing; your usual one when left out" };
+        var demo = new Option<bool>("--demo") { Description = "open the demo studio, all invented; what is written there is thrown away at the end" };
         var port = new Option<int>("--port") { HelpName = "N", Description = $"the port to listen on, {UsualPort} when left out, any free one for 0", DefaultValueFactory = _ => UsualPort };
         port.Validators.Add(result =>
         {
@@ -38,18 +41,30 @@ public static class ServeVerb
         verb.Add(demo);
         verb.Add(port);
         verb.SetAction((parsed, cancellation) =>
-            ServeAsync(new AppOptions { StudioFolder = parsed.GetValue(studio), Demo = parsed.GetValue(demo), Port = parsed.GetValue(port) }, channels, cancellation));
+            ServeAsync(parsed.GetValue(studio), new AppOptions { Demo = parsed.GetValue(demo), Port = parsed.GetValue(port) }, channels, cancellation));
         return verb;
     }
 
-    private static async Task<int> ServeAsync(AppOptions options, Channels channels, CancellationToken cancellation)
+    private static async Task<int> ServeAsync(string? folder, AppOptions options, Channels channels, CancellationToken cancellation)
     {
-        if (options.StudioFolder is not null && options.Demo)
+        if (folder is not null && options.Demo)
             return channels.End(ExitCode.InputWrong, "'--studio' and '--demo' name two studios. Give one of them.");
-        if (StudioFolder.WhyNotUsable(options.StudioFolder) is { } reason)
-            return channels.End(ExitCode.RecordTrouble, reason);
+        string place = StudioPlace.Of(folder);
+        try
+        {
+            using DemoStudio? demo = options.Demo ? DemoStudio.Open(options.Clock) : null;
+            using StudioStore? own = demo is null ? StudioStore.Open(place, StudioAccess.Write, options.Clock) : null;
+            return await ServeAsync(own ?? demo!.Store, options, channels, cancellation).ConfigureAwait(false);
+        }
+        catch (StudioException e)
+        {
+            return channels.End(ExitCode.RecordTrouble, StudioWords.Of(e.Failure, place));
+        }
+    }
 
-        WebApplication app = AppHost.Build(options);
+    private static async Task<int> ServeAsync(StudioStore studio, AppOptions options, Channels channels, CancellationToken cancellation)
+    {
+        WebApplication app = AppHost.Build(options, studio);
         await using (app.ConfigureAwait(false))
         {
             try

@@ -34,6 +34,10 @@ public static class FieldNames
         [PlanFields.WashWater] = "Water for washing",
         [PlanFields.Kitchen] = "Cups and pints",
         [PlanFields.Units] = "Units shown",
+        [PlanFields.DyestuffLot] = "Lot of the dyestuff",
+        [PlanFields.SaltLot] = "Lot of the salt",
+        [PlanFields.AlkaliLot] = "Lot of the alkali",
+        [PlanFields.RepeatOf] = "Batch repeated",
     };
 
     /// <summary>The label of a field.</summary>

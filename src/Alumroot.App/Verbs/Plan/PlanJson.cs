@@ -1,5 +1,6 @@
 using Alumroot.App.Output;
 using Alumroot.App.Requests;
+using Alumroot.App.Words;
 using Alumroot.Chemistry.Planning;
 using Alumroot.Quantities;
 
@@ -83,7 +84,7 @@ internal static class PlanJson
 
     internal static Dictionary<string, object?> NotPlanned(PlanAnswer answer)
     {
-        var document = new Dictionary<string, object?> { ["reason"] = PlanText.NotPlanned(answer) };
+        var document = new Dictionary<string, object?> { ["reason"] = NotPlannedWords.NotPlanned(answer) };
         if (answer.Outcome is PlanOutcome.CannotReach no)
         {
             document["aim_ph"] = no.AimPh.Value;

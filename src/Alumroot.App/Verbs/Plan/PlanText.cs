@@ -24,7 +24,7 @@ internal static class PlanText
         foreach (string line in Columns.Wrapped(Capital(PlanSentence.Text(answer)), Columns.Width)) text.AppendLine(line);
         if (answer.AmountsWithheld)
         {
-            foreach (PlanCaution c in answer.Cautions.Where(c => c.Level == CautionWord.ChangeThisFirst)) Say(text, Bullet, Spoken(c));
+            foreach (PlanCaution c in answer.Cautions.Where(c => c.Level == CautionWord.ChangeThisFirst)) Say(text, Bullet, NotPlannedWords.Spoken(c));
             return text.ToString();
         }
         text.AppendLine().AppendLine("Do");
@@ -37,22 +37,6 @@ internal static class PlanText
         if (!quiet) Expect(text, answer, plan, numbers);
         return text.ToString();
     }
-
-    internal static string Refused(PlanRefusal refusal) => $"Will not plan with {Small(refusal.What)}. {Ended(refusal.Reason)} {(refusal.Instead.Length > 0 ? $"Instead: {Ended(refusal.Instead)}" : "")}".TrimEnd();
-
-    internal static string NotPlanned(PlanAnswer answer) => answer.Outcome switch
-    {
-        PlanOutcome.CannotReach no => CannotReach(no),
-        PlanOutcome.MetalStays stays => MetalStaysWords.Of(stays),
-        _ => "The equations of this bath could not be solved, so nothing is claimed. Change one of the amounts a little, or leave the second salt out.",
-    };
-
-    internal static string Spoken(PlanCaution caution) => caution.Level switch
-    {
-        CautionWord.ChangeThisFirst => $"Change this first: {caution.Text}",
-        CautionWord.DoesNotAddUp => $"Does not add up: {caution.Text}",
-        _ => $"Mind: {caution.Text}",
-    };
 
     private static void Expect(StringBuilder text, PlanAnswer answer, LakePlan plan, PlanNumbers numbers)
     {
@@ -81,18 +65,9 @@ internal static class PlanText
             foreach (Assumption a in answer.Assumptions) Say(text, FieldNames.Of(a.Field) is var name && name == a.Field ? a.Field.Replace('-', ' ') : name, $"{a.Text} [{a.Source}]");
         }
         text.AppendLine().AppendLine("Mind");
-        foreach (PlanCaution c in answer.Cautions) Say(text, Bullet, c.Level == CautionWord.Mind ? c.Text : Spoken(c));
+        foreach (PlanCaution c in answer.Cautions) Say(text, Bullet, c.Level == CautionWord.Mind ? c.Text : NotPlannedWords.Spoken(c));
         foreach (Finding f in plan.Findings.Where(f => f.Level == FindingLevel.Note)) Say(text, Bullet, FindingWords.Of(f, plan));
         text.AppendLine().AppendLine("How reckoned: alumroot serve, then /handbook/how/plan; docs/models/plan.md");
-    }
-
-    private static string CannotReach(PlanOutcome.CannotReach no)
-    {
-        string aim = no.AimPh.Value.ToString("0.##", CultureInfo.InvariantCulture), reach = QuantityText.OfPh(no.ReachablePh);
-        string down = no.LowestPhWithMetalDown is { } low ? $" The lowest aim with nearly all the metal down is about {low.Value.ToString("0.0", CultureInfo.InvariantCulture)}." : "";
-        return no.IsBelow
-            ? $"Cannot reach pH {aim}: the bath starts at {reach} and alkali only raises it; about {100 * no.DissolvedThere.Value:0} % of the metal is dissolved there.{down}"
-            : $"Cannot reach pH {aim}: with far more of this alkali than is sensible the bath ends at {reach}.{down}";
     }
 
     private static string Portions(LakePlan plan, PlanNumbers numbers)
@@ -104,10 +79,6 @@ internal static class PlanText
     }
 
     private static string Capital(string s) => char.ToUpperInvariant(s[0]) + s[1..];
-
-    private static string Small(string s) => char.ToLowerInvariant(s[0]) + s[1..];
-
-    private static string Ended(string s) => s.EndsWith('.') ? s : s + ".";
 
     private static void Say(StringBuilder text, string label, string what) => text.AppendLine(Columns.Beside("  " + label, what, label == Bullet ? 4 : Label));
 }

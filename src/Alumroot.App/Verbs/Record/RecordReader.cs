@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Alumroot.App.Bench;
 using Alumroot.App.Requests;
 using Alumroot.App.Studio;
 using Alumroot.App.Words;
@@ -83,21 +84,14 @@ internal sealed class RecordReader(RecordOptions options, ParseResult parsed)
             : RecordDraft.Wrong(said.ToString().TrimEnd());
     }
 
-    private static RecordDraft FromAddress(string address)
-    {
-        int at = address.IndexOf('?', StringComparison.Ordinal);
-        if (at < 0 || !address[..at].EndsWith(PlanRequest.Path, StringComparison.Ordinal)) return RecordDraft.Wrong($"'{address}' is not the address of a plan. Copy it from the plan's page; it holds {PlanRequest.Path}?");
-        var fields = Microsoft.AspNetCore.WebUtilities.QueryHelpers.ParseQuery(address[at..]);
-        return Begin(PlanRequest.From(name => fields.TryGetValue(name, out var value) ? value.ToString() : null));
-    }
+    private static RecordDraft FromAddress(string address) => PlanRequest.FromAddress(address) is { } request
+        ? Begin(request)
+        : RecordDraft.Wrong($"'{address}' is not the address of a plan. Copy it from the plan's page; it holds {PlanRequest.Path}?");
 
     private static RecordDraft Begin(PlanRequest request)
     {
         PlanAnswer answer = PlanMaker.Answer(request);
-        if (answer.Troubles.Count > 0) return RecordDraft.Wrong(string.Join(Environment.NewLine, answer.Troubles.Select(t => t.Sentence)));
-        if (answer.Refusal is { } refusal) return RecordDraft.Wrong(Plan.PlanText.Refused(refusal));
-        if (answer.Plan is null) return RecordDraft.Wrong(Plan.PlanText.NotPlanned(answer));
-        return new RecordDraft(null, new BatchPlanned(PlanSentence.Text(answer), request.Address, (long)answer.Input!.Seed, CommandLine.Version));
+        return BatchBeginning.WhyNot(answer) is { } why ? RecordDraft.Wrong(why) : new RecordDraft(null, BatchBeginning.Of(answer));
     }
 
     private static StepKind? StepOf(string word) => Enum.GetValues<StepKind>().Cast<StepKind?>().FirstOrDefault(k => SubjectLine.Word(k!.Value) == word);

@@ -1,0 +1,24 @@
+using Alumroot.Studio;
+using Alumroot.Studio.Journal;
+
+namespace Alumroot.App.Bench;
+
+/// <summary>Brings a batch and its plan together.</summary>
+public static class LakesInWork
+{
+    /// <summary>A batch by the number in an address; null when there is none.</summary>
+    public static LakeInWork? Find(StudioStore studio, PlanShelf plans, string key)
+    {
+        ArgumentNullException.ThrowIfNull(studio);
+        ArgumentNullException.ThrowIfNull(plans);
+        return SubjectKey.TryRead(key) is { Class: SubjectClass.Batch } subject && studio.Batch(subject) is { } state ? Of(state, plans) : null;
+    }
+
+    /// <summary>A batch with its plan.</summary>
+    public static LakeInWork Of(BatchState state, PlanShelf plans)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(plans);
+        return new LakeInWork(state, state.Plan is { } plan ? plans.Of(plan.PlanAddress) : null);
+    }
+}

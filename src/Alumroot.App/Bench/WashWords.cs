@@ -1,0 +1,19 @@
+using System.Globalization;
+using Alumroot.Chemistry.Planning;
+
+namespace Alumroot.App.Bench;
+
+/// <summary>What the readings of the washings say.</summary>
+internal static class WashWords
+{
+    public static IReadOnlyList<string> Guidance(LakeInWork lake)
+    {
+        double[] read = [.. lake.Done.Where(d => d.Act == Acts.WashRead).SelectMany(d => d.Taken.Step.Values).Where(v => v.Name == "conductivity").Select(v => v.SiValue * 1e4)];
+        if (lake.Plan is not { } plan) return [];
+        double aim = plan.Input.WashTo.MicrosiemensPerCentimetre;
+        if (read.Length == 0) return [string.Create(CultureInfo.InvariantCulture, $"Aim: {aim:0} µS/cm, after about {plan.Washes.Count - 1} washes.")];
+        return [read[^1] <= aim
+            ? string.Create(CultureInfo.InvariantCulture, $"The meter read {read[^1]:0} µS/cm, the aim is {aim:0}: washed enough.")
+            : string.Create(CultureInfo.InvariantCulture, $"The meter read {read[^1]:0} µS/cm, the aim is {aim:0}: wash again.")];
+    }
+}

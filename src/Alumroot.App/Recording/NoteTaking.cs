@@ -1,0 +1,32 @@
+using Alumroot.Studio;
+using Alumroot.Studio.Documents;
+using Alumroot.Studio.Journal;
+using Alumroot.Studio.Store;
+
+namespace Alumroot.App.Recording;
+
+/// <summary>Words and photographs about a batch or lot.</summary>
+internal static class NoteTaking
+{
+    private const int LongestNote = 4000, MostPhotos = 12;
+
+    /// <summary>Keeps a note. A photograph that cannot be taken loses only itself; what was written is kept.</summary>
+    public static IResult Keep(Posted posted, StudioStore studio, SubjectKey subject, string page)
+    {
+        if (studio.Find(posted.Id) is { } there) return Answers.To(page, new AppendResult.AlreadyThere(there));
+        var hashes = new List<string>();
+        bool refused = false;
+        foreach (IFormFile file in posted.Files.Take(MostPhotos))
+        {
+            if (file.Length == 0) continue;
+            using Stream content = file.OpenReadStream();
+            if (studio.Photos.Keep(content) is { } hash) hashes.Add(hash);
+            else refused = true;
+        }
+        string? words = posted.Text("note");
+        if (words is null && hashes.Count == 0) return Answers.Again(page, [(Answers.NotKept, refused ? "no-picture" : "empty")]);
+        var note = new Noted { Note = words?[..Math.Min(words.Length, LongestNote)], Photos = [.. hashes.Distinct()] };
+        IResult kept = Answers.To(page, posted.Keep(studio, subject, note));
+        return refused ? Answers.Again(page, [(Answers.NotKept, "no-picture")]) : kept;
+    }
+}
