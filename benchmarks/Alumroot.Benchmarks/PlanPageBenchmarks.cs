@@ -1,5 +1,6 @@
 using System.Globalization;
 using Alumroot.App.Hosting;
+using Alumroot.App.Studio;
 using BenchmarkDotNet.Attributes;
 using BenchmarkDotNet.Columns;
 using BenchmarkDotNet.Configs;
@@ -13,6 +14,7 @@ namespace Alumroot.Benchmarks;
 [SimpleJob(RunStrategy.Monitoring, launchCount: 1, warmupCount: 60, iterationCount: 200, invocationCount: 1)]
 public class PlanPageBenchmarks
 {
+    private DemoStudio _studio = null!;
     private WebApplication _app = null!;
     private HttpClient _client = null!;
     private int _number;
@@ -21,7 +23,8 @@ public class PlanPageBenchmarks
     [GlobalSetup]
     public async Task Start()
     {
-        _app = AppHost.Build(new AppOptions { Demo = true });
+        _studio = DemoStudio.Open(TimeProvider.System);
+        _app = AppHost.Build(new AppOptions { Demo = true }, _studio.Store);
         await _app.StartAsync();
         _client = new HttpClient { BaseAddress = new Uri(_app.Urls.First()) };
     }
@@ -33,6 +36,7 @@ public class PlanPageBenchmarks
         _client.Dispose();
         await _app.StopAsync();
         await _app.DisposeAsync();
+        _studio.Dispose();
     }
 
     /// <summary>A madder lake, a little more alum each time.</summary>

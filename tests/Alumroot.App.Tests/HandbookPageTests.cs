@@ -1,5 +1,6 @@
 using System.Net;
 using Alumroot.App.Hosting;
+using Alumroot.App.Studio;
 using Alumroot.Catalogue;
 using Microsoft.AspNetCore.Builder;
 
@@ -8,8 +9,11 @@ namespace Alumroot.App.Tests;
 /// <summary>Every page of the handbook is asked for once over real Kestrel.</summary>
 public sealed class HandbookPageTests : IAsyncLifetime
 {
-    private readonly WebApplication _app = AppHost.Build(new AppOptions());
+    private readonly DemoStudio _studio = DemoStudio.Open(TimeProvider.System);
+    private readonly WebApplication _app;
     private readonly HttpClient _client = new();
+
+    public HandbookPageTests() => _app = AppHost.Build(new AppOptions(), _studio.Store);
 
     public async ValueTask InitializeAsync() => await _app.StartAsync(TestContext.Current.CancellationToken);
 
@@ -17,6 +21,7 @@ public sealed class HandbookPageTests : IAsyncLifetime
     {
         _client.Dispose();
         await _app.DisposeAsync();
+        _studio.Dispose();
     }
 
     [Fact]

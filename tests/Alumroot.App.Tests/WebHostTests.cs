@@ -1,5 +1,6 @@
 using System.Net;
 using Alumroot.App.Hosting;
+using Alumroot.App.Studio;
 using Microsoft.AspNetCore.Builder;
 
 namespace Alumroot.App.Tests;
@@ -7,9 +8,12 @@ namespace Alumroot.App.Tests;
 /// <summary>The host over real Kestrel on a free port: headers, names, status codes, words of the trouble pages.</summary>
 public sealed class WebHostTests : IAsyncLifetime
 {
-    private readonly WebApplication _app = AppHost.Build(new AppOptions { Demo = true });
+    private readonly DemoStudio _studio = DemoStudio.Open(TimeProvider.System);
+    private readonly WebApplication _app;
     private readonly HttpClient _client = new();
     private string _address = "";
+
+    public WebHostTests() => _app = AppHost.Build(new AppOptions { Demo = true }, _studio.Store);
 
     public async ValueTask InitializeAsync()
     {
@@ -22,6 +26,7 @@ public sealed class WebHostTests : IAsyncLifetime
     {
         _client.Dispose();
         await _app.DisposeAsync();
+        _studio.Dispose();
     }
 
     [Theory]

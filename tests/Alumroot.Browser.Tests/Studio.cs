@@ -1,4 +1,5 @@
 using Alumroot.App.Hosting;
+using Alumroot.App.Studio;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Playwright;
 
@@ -15,6 +16,7 @@ public sealed class Studio : IAsyncLifetime
         "--disable-component-update", "--disable-sync", "--disable-default-apps", "--hide-scrollbars",
     ];
 
+    private DemoStudio? _demo;
     private WebApplication? _app;
     private IPlaywright? _playwright;
     private IBrowser? _browser;
@@ -24,7 +26,8 @@ public sealed class Studio : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        _app = AppHost.Build(new AppOptions { Demo = true });
+        _demo = DemoStudio.Open(TimeProvider.System);
+        _app = AppHost.Build(new AppOptions { Demo = true }, _demo.Store);
         await _app.StartAsync();
         Address = _app.Urls.First();
         _playwright = await Playwright.CreateAsync();
@@ -36,6 +39,7 @@ public sealed class Studio : IAsyncLifetime
         if (_browser is not null) await _browser.DisposeAsync();
         _playwright?.Dispose();
         if (_app is not null) await _app.DisposeAsync();
+        _demo?.Dispose();
     }
 
     /// <summary>Opens a page of the program in a fresh visit that notes requests elsewhere, broken policies and script trouble.</summary>

@@ -62,7 +62,7 @@ public static class BenchGuide
         if (act == Acts.SaltIn && alkaliLast) return plan.Salts[0].Grams;
         if (act == Acts.SecondSaltIn && alkaliLast) return plan.Salts.Count > 1 ? plan.Salts[1].Grams : null;
         if (act == Acts.AlkaliIn && !alkaliLast) return plan.Input.Alkali.Unit == SubstanceUnit.Gram ? plan.Alkali.Value : null;
-        return act == (alkaliLast ? Acts.AlkaliIn : Acts.SaltIn) && plan.Input.Alkali.Unit == SubstanceUnit.Gram ? Addition.Of(lake, plan).Replan.NextUnits : null;
+        return act == (alkaliLast ? Acts.AlkaliIn : Acts.SaltIn) && plan.Input.Alkali.Unit == SubstanceUnit.Gram ? lake.Addition!.NextUnits : null;
     }
 
     /// <summary>An amount as one would type it.</summary>

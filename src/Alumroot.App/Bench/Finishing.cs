@@ -21,7 +21,7 @@ internal static class Finishing
         if (latest == Acts.DrawnOff) return WashIn(lake);
         if (latest == Acts.WashIn) return WashSettle();
         if (latest == Acts.WashSettle) return WashRead(lake);
-        if (latest == Acts.WashRead) return WashIn(lake);
+        if (latest == Acts.WashRead) return WashWords.Enough(lake) ? WashedEnough(lake) : WashIn(lake);
         if (latest == Acts.WashDone) return FilterOn();
         if (latest == Acts.FilterOn) return FilterOff(lake);
         if (latest == Acts.FilterOff) return DryWeigh(lake, first: true);
@@ -48,6 +48,13 @@ internal static class Finishing
             Also = number > 1 ? [new BenchChoice(Acts.WashDone, "Washed enough: to the cloth")] : [new BenchChoice(Acts.WashDone, "Leave it unwashed")],
         };
     }
+
+    private static BenchStep WashedEnough(LakeInWork lake) => new(Acts.WashDone, "Wash: enough", "Stop washing", new BenchPad.Done("Washed enough: to the cloth"))
+    {
+        StopHere = true,
+        Why = WashWords.Guidance(lake),
+        Also = [new BenchChoice(Acts.WashIn, "Wash once more all the same")],
+    };
 
     private static BenchStep WashSettle() => new(Acts.WashSettle, "Wash: let it sink", "Stir, let it sink", new BenchPad.Wait(Long, "Another time, such as 6 h"));
 

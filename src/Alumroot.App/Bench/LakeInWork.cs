@@ -1,5 +1,6 @@
 using Alumroot.App.Requests;
 using Alumroot.App.Words;
+using Alumroot.Chemistry.Assimilation;
 using Alumroot.Chemistry.Planning;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
@@ -9,8 +10,22 @@ namespace Alumroot.App.Bench;
 /// <summary>A lake being made: its record beside its plan.</summary>
 /// <param name="State">The record.</param>
 /// <param name="Answer">The plan's answer; null when the batch has no plan.</param>
-public sealed record LakeInWork(BatchState State, PlanAnswer? Answer)
+/// <param name="Assimilate">Takes readings into account; the result follows from its arguments alone.</param>
+public sealed record LakeInWork(BatchState State, PlanAnswer? Answer, Func<LakePlanInput, IReadOnlyList<BenchEvent>, AssimilationOutcome> Assimilate)
 {
+    private readonly Lock _once = new();
+    private Addition? _addition;
+
+    /// <summary>The addition by portions as it stands; null without a plan.</summary>
+    public Addition? Addition
+    {
+        get
+        {
+            if (Plan is not { } plan) return null;
+            lock (_once) return _addition ??= new Addition(this, plan, Assimilate);
+        }
+    }
+
     /// <summary>What was done and counts, each with its act, in order of time.</summary>
     public IReadOnlyList<(StepTaken Taken, Act Act)> Done { get; } = [.. State.Taken.Select(t => (t, Acts.Of(t.Step)))];
 

@@ -19,6 +19,6 @@ public static class LakesInWork
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(plans);
-        return new LakeInWork(state, state.Plan is { } plan ? plans.Of(plan.PlanAddress) : null);
+        return new LakeInWork(state, state.Plan is { } plan ? plans.Of(plan.PlanAddress) : null, (input, events) => plans.Assimilated(state.Plan!.PlanAddress, input, events));
     }
 }

@@ -72,12 +72,12 @@ internal static class Throwing
     private static BenchStep Portion(LakeInWork lake, LakePlan plan)
     {
         bool alkaliLast = plan.Input.Order == OrderOfAddition.SaltFirst;
-        Addition addition = Addition.Of(lake, plan);
+        Addition addition = lake.Addition!;
         string what = alkaliLast ? "Alkali" : "Salt";
         string name = alkaliLast ? plan.Input.Alkali.PlainName : plan.Salts[0].Substance.PlainName;
         Act act = alkaliLast ? Acts.AlkaliIn : Acts.SaltIn;
         Act done = alkaliLast ? Acts.AlkaliDone : Acts.SaltDone;
-        if (addition.Replan.StopHere)
+        if (addition.NextUnits is not { } units)
         {
             return new BenchStep(done, $"{what}: enough", "Stop here", new BenchPad.Done($"Stop: no more {name}"))
             {
@@ -88,11 +88,11 @@ internal static class Throwing
                 Explanations = addition.Explanations,
             };
         }
-        string amount = BenchGuide.Typed(addition.Shown(lake.Numbers, addition.Replan.NextUnits!.Value));
-        string? poured = addition.Poured(lake.Numbers, addition.Replan.NextUnits!.Value);
+        string amount = BenchGuide.Typed(addition.Shown(Estimate.Exact(units)));
+        string? poured = addition.Poured(units);
         return new BenchStep(act, $"{what}, portion {addition.Portions + 1}", $"Add {amount}", new BenchPad.Amount(amount, $"Added {amount}", $"Another amount of {name}") { Weighed = poured is null && !addition.IsPoured })
         {
-            Why = [.. new[] { poured is null ? null : $"= {poured} of the solution. Wait until the froth is down." }.OfType<string>(), .. addition.Said],
+            Why = [.. new[] { poured is null ? null : $"= {poured} of the solution." }.OfType<string>(), .. addition.Said],
             Mind = addition.Portions == 0 && plan.Input.Alkali.CarbonDioxideMolPerUnit > 0 && alkaliLast ? "Gas and froth: open window, deep pot, stand back from it." : null,
             Also = addition.Portions > 0 ? [new BenchChoice(done, "Stop here all the same")] : [],
             Quarrel = addition.Quarrel,
@@ -103,7 +103,7 @@ internal static class Throwing
     private static BenchStep ReadPortion(LakeInWork lake, LakePlan plan)
     {
         bool alkaliLast = plan.Input.Order == OrderOfAddition.SaltFirst;
-        Addition addition = Addition.Of(lake, plan);
+        Addition addition = lake.Addition!;
         Estimate expected = addition.PhNow;
         return new BenchStep(alkaliLast ? Acts.AlkaliRead : Acts.SaltRead, $"{(alkaliLast ? "Alkali" : "Salt")}, after portion {addition.Portions}", "Read the pH", ReadingKeys.Around(lake, expected))
         {

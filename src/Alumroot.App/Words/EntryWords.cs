@@ -1,3 +1,5 @@
+using System.Globalization;
+using Alumroot.App.Bench;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
 
@@ -18,7 +20,7 @@ public static class EntryWords
         string said = document switch
         {
             BatchPlanned plan => $"planned: {plan.Title}",
-            BatchStep step => string.Join(": ", new[] { SubjectLine.Word(step.Step), string.Join(", ", step.Values.Select(Of).Concat(step.Uses.Select(u => $"{u.Amount.Typed} of {u.Lot}"))) }.Where(t => t.Length > 0)),
+            BatchStep step => Of(step),
             BatchGivenUp given => $"given up: {given.Reason}",
             LotBought lot => $"came: {lot.Title}, {SubjectLine.Word(lot.Substance)}, {lot.Amount.Typed}",
             LotCounted counted => $"counted: {counted.Left.Typed} left",
@@ -33,5 +35,15 @@ public static class EntryWords
         return said + note + (document.Photos.Count > 0 ? $" [{document.Photos.Count} photo]" : "");
     }
 
-    private static string Of(Measured value) => $"{(value.Name == "ph" ? "pH" : value.Name)} {value.Typed}{(value.Instrument is { } i ? $" ({i})" : "")}";
+    private static string Of(BatchStep step)
+    {
+        string name = Acts.Find(step.Act) is { } act ? ActWords.Of(act) : SubjectLine.Word(step.Step);
+        IEnumerable<string> said = step.Values.Select(Of).Concat(step.Uses.Select(u => $"{u.Amount.Typed} of {u.Lot}"));
+        if (step.ReadyAt is { } ready) said = said.Append($"until {ready.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}");
+        if (Acts.Find(step.Act) is { Value: ActValue.Ph } && step.Values.Count == 0) said = said.Append("not read");
+        string what = string.Join(", ", said);
+        return what.Length > 0 ? $"{name}: {what}" : name;
+    }
+
+    private static string Of(Measured value) => $"{(value.Name == "ph" ? "pH " : value.Name == "amount" ? "" : value.Name + " ")}{value.Typed}{(value.Instrument is { } i ? $" ({i})" : "")}";
 }

@@ -105,3 +105,101 @@
     settle();
   });
 })();
+
+// The bench and what waits: time left is worked out anew from the end that the record holds, whenever the page is seen again.
+(() => {
+  const words = minutes => {
+    if (minutes < 2) return '1 minute';
+    if (minutes < 60) return `${minutes} minutes`;
+    const days = Math.floor(minutes / 1440), hours = Math.floor(minutes % 1440 / 60), rest = minutes % 60;
+    if (days === 0) return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+    return (days === 1 ? '1 day' : `${days} days`) + (hours === 0 ? '' : ` ${hours} h`);
+  };
+
+  // How far the studio's clock is ahead of this device's.
+  const told = document.querySelector('[data-now]');
+  const ahead = told ? Date.parse(told.dataset.now) - Date.now() : 0;
+
+  const tick = () => {
+    for (const timer of document.querySelectorAll('[data-ready]')) {
+      const left = Date.parse(timer.dataset.ready) - (Date.now() + ahead), shown = timer.querySelector('[data-left]');
+      if (!shown) continue;
+      if (left <= 0) { location.reload(); return; }
+      const text = words(Math.ceil(left / 60000));
+      if (shown.textContent !== text) shown.textContent = text;
+    }
+  };
+
+  setInterval(tick, 1000);
+  addEventListener('pageshow', tick);
+  document.addEventListener('visibilitychange', () => { if (!document.hidden) tick(); });
+
+  // What is typed but not sent is held under the entry number of its form until the studio has it.
+  const slot = form => 'alumroot-typed-' + location.pathname + '-' + (form.elements.act?.value ?? '');
+  const hold = form => {
+    const fields = [...form.elements].filter(e => e.id && e.type !== 'file' && e.type !== 'hidden' && e.value);
+    if (fields.length) localStorage.setItem(slot(form), JSON.stringify(fields.map(e => [e.id, e.type === 'checkbox' ? e.checked : e.value])));
+    else localStorage.removeItem(slot(form));
+  };
+  const bring = () => {
+    for (const form of document.querySelectorAll('form[data-keep]')) {
+      const held = localStorage.getItem(slot(form));
+      if (!held || ![...form.elements].some(e => e.id)) continue;
+      for (const [id, value] of JSON.parse(held)) {
+        const field = form.elements[id];
+        if (!field || field.value && field.type !== 'checkbox') continue;
+        if (field.type === 'checkbox') field.checked = value;
+        else field.value = value;
+        const fold = field.closest('details');
+        if (fold) fold.open = true;
+      }
+    }
+  };
+  document.addEventListener('input', e => { if (e.target.form?.hasAttribute('data-keep')) hold(e.target.form); });
+  document.addEventListener('submit', async e => {
+    const form = e.target;
+    if (!form.hasAttribute('data-keep') || form.enctype === 'multipart/form-data') return;
+    localStorage.removeItem(slot(form));
+    if (navigator.onLine) return;
+    e.preventDefault();
+    const entries = new URLSearchParams(new FormData(form, e.submitter));
+    waiting.push({ action: form.action, body: entries.toString() });
+    store();
+    say();
+  });
+
+  // Entries that could not be sent wait here; each bears its own number, so that sending it twice does no harm.
+  const key = 'alumroot-not-sent';
+  let waiting = JSON.parse(localStorage.getItem(key) ?? '[]');
+  const store = () => localStorage.setItem(key, JSON.stringify(waiting));
+  const say = () => {
+    const status = document.getElementById('live-status');
+    if (status && waiting.length) {
+      status.className = 'kept-line';
+      status.textContent = `Not yet sent: ${waiting.length === 1 ? '1 entry is' : waiting.length + ' entries are'} held on this device. They go to the studio as soon as it answers.`;
+    } else if (status?.className === 'kept-line') {
+      status.className = 'unseen';
+      status.textContent = '';
+    }
+  };
+  const send = async () => {
+    if (!waiting.length) return;
+    try {
+      while (waiting.length) {
+        const answer = await fetch(waiting[0].action, { method: 'POST', headers: { 'Content-Type': 'application/x-www-form-urlencoded' }, body: waiting[0].body });
+        if (!answer.ok) break;
+        waiting = waiting.slice(1);
+        store();
+      }
+    } catch {
+      // The studio does not answer yet: the entries stay held.
+    }
+    say();
+    if (!waiting.length) location.reload();
+  };
+  addEventListener('online', send);
+  setInterval(send, 15000);
+  document.addEventListener('DOMContentLoaded', () => { bring(); say(); tick(); });
+  bring();
+  say();
+})();
