@@ -26,7 +26,7 @@ public sealed class RecordVerbTests : IDisposable
         string batch = await OnlyBatch();
         await Says("record lot salt \"potash alum\" \"500 g\" --cost \"12,50 EUR\"", @"^Kept lot-1 \d\d:\d\d:\d\d came: potash alum, salt, 500 g$");
         await Says($"record {batch} salt \"50 g\" --use lot-1", @"50 g of lot-1$");
-        await Says($"record {batch} added \"3.0 g\" --strip 5.5 --note \"froth rose\" --entry press-0001", @"^Kept \d\d-001 \d\d:\d\d:\d\d alkali: amount 3.0 g, pH 5.5 \(strip\); froth rose$");
+        await Says($"record {batch} added \"3.0 g\" --strip 5.5 --note \"froth rose\" --entry press-0001", @"^Kept \d\d-001 \d\d:\d\d:\d\d alkali: 3.0 g, pH 5.5 \(strip\); froth rose$");
         await Says($"record {batch} added \"3.0 g\" --strip 5.5 --note \"froth rose\" --entry press-0001", "^Kept before ");
         await Says($"record {batch} added \"3.1 g\" --corrects press-0001 --entry press-0002", "^Kept ");
         Command show = await Run($"show {batch} --json");
