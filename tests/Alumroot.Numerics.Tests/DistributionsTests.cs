@@ -39,4 +39,21 @@ public class DistributionsTests
             double low = Distributions.SortedQuantile(values, Math.Min(p, q)), high = Distributions.SortedQuantile(values, Math.Max(p, q));
             Assert.True(low <= high + 1e-12 && low >= values[0] && high <= values[^1] + 1e-12);
         }, iter: 2000);
+
+    /// <summary>Shares of the standard normal distribution (any statistical table, from memory).</summary>
+    [Theory]
+    [InlineData(0, 0.5)]
+    [InlineData(1, 0.8413447)]
+    [InlineData(-1.6448536, 0.05)]
+    [InlineData(3, 0.9986501)]
+    public void Normal_shares(double value, double expected) => Assert.Equal(expected, Distributions.NormalFraction(value), 6);
+
+    /// <summary>By hand: weights 1/2, 1/4, 1/4 put the values 1, 2, 4 at shares 1/4, 5/8, 7/8.</summary>
+    [Theory]
+    [InlineData(0.1, 1)]
+    [InlineData(0.25, 1)]
+    [InlineData(0.4375, 1.5)]
+    [InlineData(0.75, 3)]
+    [InlineData(0.99, 4)]
+    public void Weighted_quantiles(double probability, double expected) => Assert.Equal(expected, Distributions.WeightedQuantile([1, 2, 4], [0.5, 0.25, 0.25], probability), 12);
 }

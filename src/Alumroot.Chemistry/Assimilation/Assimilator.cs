@@ -9,7 +9,8 @@ public static class Assimilator
 {
     // A case that cannot come within this many units of ln of the best is not fitted to the end.
     private const double Hopeless = 9;
-    private const int LooksAtOthers = 8;
+    private const double RuledOut = 6;
+    private const int LooksAtMain = 12, LooksAtOthers = 5;
 
     /// <summary>Takes the events into account.</summary>
     /// <param name="plan">The plan's input, with the salt as weighed. With the alkali first and a pH for an aim, the alkali is what the events say went in.</param>
@@ -26,21 +27,22 @@ public static class Assimilator
         if (NotModelled(plan, events) is { } reason) return new AssimilationOutcome.NotModelled(reason);
 
         IReadOnlyList<(BenchHypothesis Hypothesis, double Prior)> hypotheses = Hypotheses.For(plan, events, place ?? new Workplace());
-        var cases = new List<BenchCase>();
         var fits = new List<MapFit>();
         foreach ((BenchHypothesis hypothesis, double prior) in hypotheses)
         {
-            double floor = fits.Count == 0 ? double.NegativeInfinity : fits.Max(f => f.LogEvidence) - Hopeless;
+            bool main = hypothesis is BenchHypothesis.AsRecorded;
+            double best = main ? double.NegativeInfinity : fits.Max(f => f.LogEvidence);
             foreach (BenchCase c in BenchCase.Of(hypothesis, prior, plan, events))
             {
-                cases.Add(c);
-                bool main = hypothesis is BenchHypothesis.AsRecorded;
-                if (MapFit.Find(c, new double[Axis.Count], main ? 16 : LooksAtOthers, floor) is { } fit) fits.Add(fit);
+                // An idea of the solid that the readings have ruled out as recorded is not tried again under each mix-up: it is the level of the pH that decides it.
+                if (!main && !fits.Any(f => f.Case.Idea == c.Idea && f.Case.Hypothesis is BenchHypothesis.AsRecorded && f.LogEvidence > best - RuledOut)) continue;
+                if (MapFit.Along(c, main ? LooksAtMain : LooksAtOthers, best - Hopeless) is { } fit) fits.Add(fit);
             }
+            if (fits.Count == 0) return new AssimilationOutcome.NotSolved();
         }
         MapFit[] asRecorded = [.. fits.Where(f => f.Case.Hypothesis is BenchHypothesis.AsRecorded)];
         if (asRecorded.Length == 0) return new AssimilationOutcome.NotSolved();
-        double[] shares = Evidence.Shares(fits);
+        double[] shares = Evidence.Shares([.. fits.Select(f => f.LogEvidence)]);
         BenchCase mainCase = asRecorded.MaxBy(f => f.LogEvidence)!.Case;
 
         double poured = plan.Order == OrderOfAddition.SaltFirst ? events.OfType<BenchEvent.AlkaliAdded>().Sum(a => a.Units) : events.OfType<BenchEvent.SaltAdded>().Sum(s => s.Amount.Grams);
@@ -50,8 +52,9 @@ public static class Assimilator
         if (guesses.All.Count == 0) return new AssimilationOutcome.NotSolved();
         var next = new NextStep(mainCase, plan with { Aim = aim }, guesses, poured, planned);
 
+        double[] refined = Evidence.Shares([.. fits.Select(f => guesses.LogEvidence.GetValueOrDefault(f.Case, f.LogEvidence))]);
         WeighedHypothesis[] weighed = [.. hypotheses
-            .Select(h => new WeighedHypothesis(h.Hypothesis, fits.Zip(shares).Where(p => p.First.Case.Hypothesis == h.Hypothesis).Sum(p => p.Second), h.Prior, null))
+            .Select(h => new WeighedHypothesis(h.Hypothesis, fits.Zip(refined).Where(p => p.First.Case.Hypothesis == h.Hypothesis).Sum(p => p.Second), h.Prior, null))
             .OrderByDescending(h => h.ProbabilityRatio)];
         (IReadOnlyList<WeighedHypothesis> told, Quarrel? quarrel) = QuarrelCheck.Check(plan, events, weighed, asRecorded);
         return new AssimilationOutcome.Assimilated(new BenchState

@@ -1,4 +1,3 @@
-using Alumroot.Chemistry.Equilibrium;
 using Alumroot.Chemistry.Planning;
 using Alumroot.Quantities;
 
@@ -40,9 +39,6 @@ internal sealed class BenchCase
 
     internal double ModelOffsetSd => ReadingNoise.ModelOffsetSd(Input.Temperature.Celsius);
 
-    /// <summary>A solved start of a like bath, from which others start.</summary>
-    internal EquilibriumState? Start { get; set; }
-
     /// <summary>The cases of a hypothesis: one, or one for each idea of the solid.</summary>
     internal static IEnumerable<BenchCase> Of(BenchHypothesis hypothesis, double prior, LakePlanInput plan, IReadOnlyList<BenchEvent> events)
     {
@@ -52,7 +48,8 @@ internal sealed class BenchCase
         double alkaliWater = plan.Alkali.Unit == SubstanceUnit.Millilitre ? 0 : LakePlanner.DissolvingWater(1, plan.AlkaliSolubilityGramsPer100g, 8);
         var bath = new BathModel(input, saltWater, alkaliWater);
         double stoichiometric = Math.Max((bath.BaseForMetal + bath.BaseForAcid) / input.Alkali.BaseMolPerUnit, 1e-9);
-        BenchLog log = BenchLog.Of(events, input, stoichiometric, hypothesis);
+        double byPlan = hypothesis is BenchHypothesis.AsRecorded ? stoichiometric : new BathModel(plan, saltWater, alkaliWater) is var own ? Math.Max((own.BaseForMetal + own.BaseForAcid) / plan.Alkali.BaseMolPerUnit, 1e-9) : 0;
+        BenchLog log = BenchLog.Of(events, input, byPlan, hypothesis);
         const double hydroxide = (double)PathBundle.WithHydroxide / PathBundle.Solved;
         if (!bath.IdeaMatters) return [new BenchCase(hypothesis, SolidIdea.Hydroxide, prior, input, bath, stoichiometric, log)];
         return
@@ -62,8 +59,17 @@ internal sealed class BenchCase
         ];
     }
 
+    /// <summary>The same case when only so many readings had been taken.</summary>
+    internal BenchCase Until(int readings) => readings >= Log.Readings.Count ? this : new BenchCase(Hypothesis, Idea, Prior, Input, Bath, Stoichiometric, Log.Until(readings));
+
     /// <summary>The truth at a point of the standard space.</summary>
     internal BenchTruth At(ReadOnlySpan<double> z) => BenchTruth.At(Idea, Input, StripBiasSd, z);
+
+    /// <summary>The axis of the strength of what is poured.</summary>
+    internal int PouredAxis => SaltFirst ? Axis.AlkaliStrength : Axis.SaltStrength;
+
+    /// <summary>Strength of what is poured at a standard normal.</summary>
+    internal double PouredStrength(double z) => PlanDraw.SkewedAtStandard(SaltFirst ? Input.Alkali.Strength : Input.Salts[0].Substance.Strength, z);
 
     /// <summary>What makes up the bath: the liquor, all the salts and one unit of alkali, in mol of each component.</summary>
     internal (double[] Liquor, double[] Salts, double[] PerUnit) Parts(BenchTruth t)

@@ -11,8 +11,8 @@ internal enum ReadingKind
     Temperature,
 }
 
-/// <summary>One reading: of what, after which step, its value and its own standard deviation.</summary>
-internal readonly record struct BenchReading(ReadingKind Kind, int Step, double Value, double Sd)
+/// <summary>One reading: of what, after which step, its value, its own standard deviation, and where along the whole addition it was taken.</summary>
+internal readonly record struct BenchReading(ReadingKind Kind, int Step, double Value, double Sd, double Place)
 {
     internal bool IsPh => Kind is ReadingKind.Strip or ReadingKind.Meter;
 }
@@ -21,10 +21,22 @@ internal readonly record struct BenchReading(ReadingKind Kind, int Step, double 
 /// <param name="Alkali">Alkali in the bath after each step, units.</param>
 /// <param name="SaltShare">Share of the plan's salt in the bath after each step.</param>
 /// <param name="Readings">The readings, in order.</param>
-internal sealed record BenchLog(IReadOnlyList<double> Alkali, IReadOnlyList<double> SaltShare, IReadOnlyList<BenchReading> Readings)
+/// <param name="Wave">How readings stray together.</param>
+internal sealed record BenchLog(IReadOnlyList<double> Alkali, IReadOnlyList<double> SaltShare, IReadOnlyList<BenchReading> Readings, ReadingWave Wave)
 {
     // A bath without a trace of a component has no logarithm of it.
     private const double Trace = 1e-7;
+
+    /// <summary>The log up to and with so many readings.</summary>
+    internal BenchLog Until(int readings)
+    {
+        BenchReading[] first = [.. Readings.Take(readings)];
+        int steps = first.Max(r => r.Step) + 1;
+        return new BenchLog([.. Alkali.Take(steps)], [.. SaltShare.Take(steps)], first, new ReadingWave(first, first[^1].Place));
+    }
+
+    /// <summary>What had been poured of that which goes in last: units of alkali, or the share of the salt.</summary>
+    internal double PouredAt(int step, bool saltFirst) => saltFirst ? Alkali[step] : SaltShare[step];
 
     internal double AlkaliUnits => Alkali[^1];
 
@@ -33,7 +45,7 @@ internal sealed record BenchLog(IReadOnlyList<double> Alkali, IReadOnlyList<doub
     /// <summary>Makes the log for a hypothesis.</summary>
     /// <param name="events">The events.</param>
     /// <param name="input">The plan, as the hypothesis has it.</param>
-    /// <param name="stoichiometric">Alkali that throws all metal down, units.</param>
+    /// <param name="stoichiometric">Alkali that throws all metal down by the plan as it stands, units.</param>
     /// <param name="hypothesis">The hypothesis.</param>
     internal static BenchLog Of(IReadOnlyList<BenchEvent> events, LakePlanInput input, double stoichiometric, BenchHypothesis hypothesis)
     {
@@ -65,14 +77,14 @@ internal sealed record BenchLog(IReadOnlyList<double> Alkali, IReadOnlyList<doub
                     break;
                 case BenchEvent.ConductivityRead c:
                     if (c.Conductivity.MicrosiemensPerCentimetre > 0)
-                        readings.Add(new BenchReading(ReadingKind.LnConductivity, alkalis.Count - 1, Math.Log(c.Conductivity.MicrosiemensPerCentimetre), ReadingNoise.ConductivityLnSd));
+                        readings.Add(new BenchReading(ReadingKind.LnConductivity, alkalis.Count - 1, Math.Log(c.Conductivity.MicrosiemensPerCentimetre), ReadingNoise.ConductivityLnSd, 0));
                     break;
                 case BenchEvent.TemperatureRead:
                     break;
             }
         }
-        if (events.Any(e => e is BenchEvent.TemperatureRead)) readings.Add(new BenchReading(ReadingKind.Temperature, 0, 0, ReadingNoise.ThermometerKelvin));
-        return new BenchLog(alkalis, shares, readings);
+        if (events.Any(e => e is BenchEvent.TemperatureRead)) readings.Add(new BenchReading(ReadingKind.Temperature, 0, 0, ReadingNoise.ThermometerKelvin, 0));
+        return new BenchLog(alkalis, shares, readings, new ReadingWave(readings, Place()));
 
         void Step()
         {
@@ -82,9 +94,10 @@ internal sealed record BenchLog(IReadOnlyList<double> Alkali, IReadOnlyList<doub
 
         void Ph(double value, double width, PhInstrument instrument)
         {
-            double share = saltFirst ? alkali / stoichiometric : 1;
-            readings.Add(new BenchReading(instrument == PhInstrument.Strip ? ReadingKind.Strip : ReadingKind.Meter, alkalis.Count - 1, value, ReadingNoise.PhSd(width, instrument, share)));
+            readings.Add(new BenchReading(instrument == PhInstrument.Strip ? ReadingKind.Strip : ReadingKind.Meter, alkalis.Count - 1, value, ReadingNoise.PhSd(width, instrument, saltFirst ? Place() : 1), Place()));
         }
+
+        double Place() => saltFirst ? alkali / stoichiometric : salt / allSalt;
 
         double BowlIn(int number) => hypothesis is BenchHypothesis.PortionBowlNotTared t && t.PortionNumber == number ? t.Bowl.Grams : 0;
     }

@@ -8,10 +8,14 @@ internal class BenchPath
     private readonly double[] _totals;
     private readonly EquilibriumState _before;
     private readonly int _gas = -1;
+    private readonly double[] _z;
+    private readonly Trail? _trail;
+    private int _place;
 
-    internal BenchPath(BenchCase c, BenchTruth truth)
+    internal BenchPath(BenchCase c, double[] z, Trail? trail = null)
     {
-        (Case, Truth) = (c, truth);
+        (Case, _z, _trail) = (c, z, trail);
+        BenchTruth truth = Truth = c.At(z);
         System = c.Bath.SystemFor(truth.Draw);
         Solver = new EquilibriumSolver(System);
         State = new EquilibriumState(System);
@@ -20,7 +24,6 @@ internal class BenchPath
         _totals = new double[System.Nc + 1];
         for (int p = 0; p < System.Np; p++)
             if (System.Rules[p] == PhaseRule.Vents) _gas = p;
-        if (c.Start is { IsSolved: true } start) State.CopyFrom(start);
     }
 
     internal BenchCase Case { get; }
@@ -74,12 +77,9 @@ internal class BenchPath
                 double f = (double)i / parts;
                 double alkali = s == 0 ? log.Alkali[0] : log.Alkali[s - 1] + f * (log.Alkali[s] - log.Alkali[s - 1]);
                 double share = s == 0 ? log.SaltShare[0] : log.SaltShare[s - 1] + f * (log.SaltShare[s] - log.SaltShare[s - 1]);
+                _trail?.Lead(_place, _z, State);
+                _place++;
                 if (!Solve(alkali, share)) return false;
-            }
-            if (s == 0 && Case.Start is null)
-            {
-                Case.Start = new EquilibriumState(System);
-                Case.Start.CopyFrom(State);
             }
             after(s);
         }

@@ -51,7 +51,7 @@ public enum StopReason
     /// <summary>The given amount is all in.</summary>
     NothingLeft,
 
-    /// <summary>What is left to pour is finer than the scale shows.</summary>
+    /// <summary>The pH turns within less than can be measured out.</summary>
     FinerThanScale,
 }
 
@@ -72,13 +72,14 @@ public enum PortionLimit
 }
 
 /// <summary>The next safe portion.</summary>
-/// <param name="Units">Grams or millilitres, in steps of the scale.</param>
+/// <param name="Units">Grams or millilitres; in steps of the scale, or finer as solution.</param>
+/// <param name="AsSolution">Too little for the scale: better dissolved and measured out, a twentieth of a step at a time.</param>
 /// <param name="PhAfter">pH of the bath after it, when the froth is down.</param>
 /// <param name="ReadingPhAfter">What strip or meter will read then: the same with the reading's own spread.</param>
 /// <param name="OvershootRatio">Chance that it passes the aim by more than <see cref="BenchState.AimTolerancePh"/>, 0 to 1.</param>
 /// <param name="GasLitres">Gas of this portion, litres at bath temperature.</param>
 /// <param name="Limit">What keeps it from being larger.</param>
-public sealed record NextPortion(double Units, Estimate PhAfter, Estimate ReadingPhAfter, double OvershootRatio, double GasLitres, PortionLimit Limit);
+public sealed record NextPortion(double Units, bool AsSolution, Estimate PhAfter, Estimate ReadingPhAfter, double OvershootRatio, double GasLitres, PortionLimit Limit);
 
 /// <summary>Something that the readings changed in what was assumed.</summary>
 /// <param name="What">Which unknown.</param>

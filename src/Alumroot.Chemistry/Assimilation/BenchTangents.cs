@@ -1,3 +1,4 @@
+using Alumroot.Chemistry.Equilibrium;
 using Alumroot.Chemistry.Planning;
 
 namespace Alumroot.Chemistry.Assimilation;
@@ -16,8 +17,9 @@ internal sealed class BenchTangents : BenchPath
     private readonly double[] _phaseLnK, _acidLnK = new double[Axis.Chemical];
     private readonly int _acid;
 
-    internal BenchTangents(BenchCase c, double[] z) : base(c, c.At(z))
+    internal BenchTangents(BenchCase c, double[] z, Trail? trail = null) : base(c, z, trail)
     {
+        Trail = new Trail(z);
         _change = new double[System.Nc + 1];
         _phaseLnK = new double[Axis.Chemical * System.Np];
         _acid = System.IndexOfSpecies(BathModel.PlantAcidSpecies);
@@ -44,13 +46,19 @@ internal sealed class BenchTangents : BenchPath
         }
     }
 
+    /// <summary>The states of this path, for others to start from.</summary>
+    internal Trail Trail { get; }
+
     /// <summary>Change of pH with each chemical unknown after the last solution; not numbers where the equations are singular.</summary>
     internal double[] PhByAxis { get; } = new double[Axis.Chemical];
 
     protected override void Solved(double alkaliUnits, double saltShare)
     {
         bool linear = Solver.Linearise(State);
-        int n = System.Nc + 1;
+        int n = System.Nc + 1, length = Solver.ResponseLength;
+        var kept = new EquilibriumState(System);
+        kept.CopyFrom(State);
+        double[] responses = linear ? new double[Axis.Chemical * length] : [];
         for (int a = 0; a < Axis.Chemical; a++)
         {
             if (!linear)
@@ -68,9 +76,11 @@ internal sealed class BenchTangents : BenchPath
             for (int p = 0; p < System.Np; p++)
                 if (_phaseLnK[a * System.Np + p] is var lnK and not 0) Solver.PerturbPhase(p, lnK);
             Solver.Respond();
+            Solver.CopyResponse(responses.AsSpan(a * length, length));
             PhByAxis[a] = Solver.PhResponse;
             if (Gas >= 0) _gasByAxis[a] += Solver.PhaseResponse(Gas);
         }
+        Trail.Add(kept, responses);
     }
 
     private static (double[], double[], double[]) Slope((double[] Liquor, double[] Salts, double[] PerUnit) above, (double[] Liquor, double[] Salts, double[] PerUnit) below)

@@ -11,11 +11,12 @@ namespace Alumroot.Chemistry.Assimilation;
 internal sealed class MapFit
 {
     private const int N = Axis.Count;
-    private const double LongestStep = 2.5, Enough = 0.02;
+    private const double StretchSpan = 1.5, LongestStep = 2.5, Enough = 0.02, LeastGain = 0.005;
 
     private MapFit(BenchCase c, Look look, double[] lower)
     {
-        (Case, Z, Predicted, ByAxis, Lower) = (c, look.Z, look.Predicted, look.ByAxis, lower);
+        Marginal = WithPouredFirst(look.Curvature(), c.PouredAxis);
+        (Case, Z, Predicted, ByAxis, Lower, Trail) = (c, look.Z, look.Predicted, look.ByAxis, lower, look.Trail);
         LogDeterminant = 0;
         for (int i = 0; i < N; i++) LogDeterminant += Math.Log(lower[i * N + i]);
         LogEvidence = Math.Log(c.Prior) - look.Total - LogDeterminant;
@@ -32,8 +33,14 @@ internal sealed class MapFit
     /// <summary>Change of each prediction with each unknown, reading by reading.</summary>
     internal double[] ByAxis { get; }
 
+    /// <summary>The states of the likeliest path; null without readings.</summary>
+    internal Trail? Trail { get; }
+
     /// <summary>L of the curvature L L'.</summary>
     internal double[] Lower { get; }
+
+    /// <summary>L of the same curvature with the strength of what is poured exchanged with the first unknown: its lower rows alone are then that of all others.</summary>
+    internal double[] Marginal { get; }
 
     /// <summary>Half of ln of the curvature's determinant.</summary>
     internal double LogDeterminant { get; }
@@ -41,15 +48,46 @@ internal sealed class MapFit
     /// <summary>ln of prior times likelihood of all readings, by Laplace; the constant of the readings' own widths is left out, which is the same for all cases.</summary>
     internal double LogEvidence { get; }
 
-    /// <summary>Finds it.</summary>
+    /// <summary>Finds it, taking the readings in as they came: the first half, then all but two, all but one, all. From nothing known a fit of all would lose its way where the pH turns.</summary>
     /// <param name="c">The case.</param>
-    /// <param name="from">Where to start.</param>
-    /// <param name="most">Most looks at the bath.</param>
+    /// <param name="most">Most looks at the bath with all readings.</param>
     /// <param name="floor">Gives up when ln of the evidence cannot rise above this any more by the look of the fit.</param>
-    /// <returns>Null when the bath could not be solved even at the start.</returns>
-    internal static MapFit? Find(BenchCase c, double[] from, int most = 12, double floor = double.NegativeInfinity)
+    /// <returns>Null when the bath could not be solved or the case is hopeless.</returns>
+    internal static MapFit? Along(BenchCase c, int most, double floor = double.NegativeInfinity)
     {
-        Look? best = Look.At(c, from);
+        int n = c.Log.Readings.Count;
+        double[] from = new double[N];
+        Trail? trail = null;
+        foreach (int readings in (int[])[(n + 1) / 2, n - 2, n - 1])
+        {
+            if (readings < 1 || readings >= n || (readings < (n + 1) / 2)) continue;
+            BenchCase then = c.Until(readings);
+            if (Find(then, Stretched(then, from, trail), trail, 5, floor) is not { } part) return null;
+            if (part.LogEvidence + part.LogDeterminant < floor) return null;
+            (from, trail) = (part.Z, part.Trail);
+        }
+        return Find(c, Stretched(c, from, trail), trail, most, floor);
+    }
+
+    /// <summary>The same start with the strength of what is poured at its best: along it the path only stretches, and no turn of the pH is too sharp.</summary>
+    private static double[] Stretched(BenchCase c, double[] from, Trail? trail)
+    {
+        if (trail is null) return from;
+        double[] z = [.. from];
+        int poured = c.PouredAxis;
+        double low = Math.Max(-3.5, from[poured] - StretchSpan), high = Math.Min(3.5, from[poured] + StretchSpan);
+        if (c.PouredStrength(low) == c.PouredStrength(high)) return from;
+        z[poured] = 0;
+        double last = c.Log.PouredAt(c.Log.Alkali.Count - 1, c.SaltFirst) * c.PouredStrength(high) / c.PouredStrength(0);
+        if (WholePath.Trace(c, z, trail, new Reach(new PlanAim.AlkaliAmount(0), 1, 0), last) is not { } path) return from;
+        z[poured] = new StrengthGrid(c, path, c.At(z), low, high).Best;
+        return z;
+    }
+
+    /// <summary>Finds it from a start.</summary>
+    internal static MapFit? Find(BenchCase c, double[] from, Trail? trail, int most, double floor = double.NegativeInfinity)
+    {
+        Look? best = Look.At(c, from, trail);
         if (best is null) return null;
         double damping = 0;
         for (int look = 1; look < most && c.Log.Readings.Count > 0; look++)
@@ -57,21 +95,24 @@ internal sealed class MapFit
             double[] curvature = best.Curvature();
             for (int i = 0; i < N; i++) curvature[i * N + i] *= 1 + damping;
             if (!DenseCholesky.Factor(curvature, N)) return null;
-            double[] step = best.Downhill();
+            double[] slope = best.Downhill();
+            double[] step = [.. slope];
             DenseCholesky.SolveLower(curvature, step, N);
             DenseCholesky.SolveUpper(curvature, step, N);
             double length = Math.Sqrt(step.Sum(s => s * s));
             if (length < Enough) break;
+            // What is left to gain by the fit's own curvature, half of step times slope; twice that is taken as the most.
+            double promise = 0.5 * step.Zip(slope, (a, b) => a * b).Sum();
+            if (promise < LeastGain || (look >= 2 && Math.Log(c.Prior) - best.Fit + 3 * promise < floor)) break;
             double factor = Math.Min(1, LongestStep / length);
             double[] z = new double[N];
             for (int i = 0; i < N; i++) z[i] = Math.Clamp(best.Z[i] + factor * step[i], -5, 5);
-            if (Look.At(c, z) is { } next && next.Fit < best.Fit)
+            if (Look.At(c, z, best.Trail) is { } next && next.Fit < best.Fit)
             {
                 double gain = best.Fit - next.Fit;
                 best = next;
                 damping = damping < 0.05 ? 0 : damping / 5;
-                if (gain < 1e-3) break;
-                if (look >= 4 && Math.Log(c.Prior) - best.Fit + 4 * gain < floor) break;
+                if (gain < LeastGain) break;
             }
             else
             {
@@ -94,14 +135,33 @@ internal sealed class MapFit
         return Math.Sqrt(sum);
     }
 
+    private static double[] WithPouredFirst(double[] a, int axis)
+    {
+        var m = new double[N * N];
+        for (int i = 0; i < N; i++)
+            for (int j = 0; j < N; j++)
+            {
+                int r = Swapped(i), c = Swapped(j);
+                m[i * N + j] = r >= c ? a[r * N + c] : a[c * N + r];
+            }
+        return DenseCholesky.Factor(m, N) ? m : throw new InvalidOperationException("A curvature that was positive definite is not after an exchange of two unknowns.");
+
+        int Swapped(int i) => i == 0 ? axis : i == axis ? 0 : i;
+    }
+
     /// <summary>The bath seen from one point.</summary>
     private sealed class Look
     {
+        private readonly BenchLog _log;
         private readonly IReadOnlyList<BenchReading> _readings;
+        private readonly double[] _distance, _white;
 
         private Look(BenchCase c, double[] z)
         {
+            _log = c.Log;
             _readings = c.Log.Readings;
+            _distance = new double[_readings.Count];
+            _white = new double[_readings.Count * N];
             Z = z;
             Predicted = new double[_readings.Count];
             ByAxis = new double[_readings.Count * N];
@@ -113,24 +173,26 @@ internal sealed class MapFit
 
         internal double[] ByAxis { get; }
 
+        internal Trail? Trail { get; private set; }
+
         /// <summary>What the fit makes small.</summary>
         internal double Fit { get; private set; }
 
         /// <summary>The same with the conductivities.</summary>
         internal double Total { get; private set; }
 
-        internal static Look? At(BenchCase c, double[] z)
+        internal static Look? At(BenchCase c, double[] z, Trail? trail)
         {
             var look = new Look(c, z);
             if (look._readings.Count == 0)
             {
-                look.Fit = look.Total = Misfit.OfPrior(z);
+                look.Fit = look.Total = Misfit.Half(z);
                 return look;
             }
-            var path = new BenchTangents(c, z);
+            var path = new BenchTangents(c, z, trail);
             if (!path.FollowLog(step => look.Read(step, path))) return null;
-            look.Fit += Misfit.OfPrior(z);
-            look.Total += look.Fit;
+            look.Trail = path.Trail;
+            look.Weigh();
             return double.IsFinite(look.Total) ? look : null;
         }
 
@@ -140,10 +202,9 @@ internal sealed class MapFit
             for (int i = 0; i < N; i++) a[i * N + i] = 1;
             for (int k = 0; k < _readings.Count; k++)
             {
-                double weight = 1 / (_readings[k].Sd * _readings[k].Sd);
-                ReadOnlySpan<double> row = ByAxis.AsSpan(k * N, N);
+                ReadOnlySpan<double> row = _white.AsSpan(k * N, N);
                 for (int i = 0; i < N; i++)
-                    for (int j = 0; j <= i; j++) a[i * N + j] += weight * row[i] * row[j];
+                    for (int j = 0; j <= i; j++) a[i * N + j] += row[i] * row[j];
             }
             return a;
         }
@@ -153,11 +214,7 @@ internal sealed class MapFit
             var g = new double[N];
             for (int i = 0; i < N; i++) g[i] = -Z[i];
             for (int k = 0; k < _readings.Count; k++)
-            {
-                if (_readings[k].Kind == ReadingKind.LnConductivity) continue;
-                double pull = (_readings[k].Value - Predicted[k]) / (_readings[k].Sd * _readings[k].Sd);
-                for (int i = 0; i < N; i++) g[i] += pull * ByAxis[k * N + i];
-            }
+                for (int i = 0; i < N; i++) g[i] += _distance[k] * _white[k * N + i];
             return g;
         }
 
@@ -168,12 +225,10 @@ internal sealed class MapFit
                 BenchReading r = _readings[k];
                 if (r.Step != step) continue;
                 Predicted[k] = Misfit.Predicted(r, path);
-                double misfit = Misfit.OfReading(r, Predicted[k]);
                 Span<double> row = ByAxis.AsSpan(k * N, N);
                 switch (r.Kind)
                 {
                     case ReadingKind.LnConductivity:
-                        Total += misfit;
                         continue;
                     case ReadingKind.Temperature:
                         row[PlanDraw.CelsiusAxis] = PlanDraw.CelsiusSd;
@@ -185,8 +240,27 @@ internal sealed class MapFit
                         row[Axis.ModelOffset] = path.Case.ModelOffsetSd;
                         break;
                 }
-                Fit += misfit;
             }
+        }
+
+        /// <summary>Distances and slopes, made independent.</summary>
+        private void Weigh()
+        {
+            int n = _readings.Count;
+            ReadingWave wave = _log.Wave;
+            for (int k = 0; k < n; k++) _distance[k] = _readings[k].Value - Predicted[k];
+            wave.Whiten(_distance);
+            Span<double> column = stackalloc double[n];
+            for (int a = 0; a < N; a++)
+            {
+                for (int k = 0; k < n; k++) column[k] = ByAxis[k * N + a];
+                wave.Whiten(column);
+                for (int k = 0; k < n; k++) _white[k * N + a] = column[k];
+            }
+            Total = Misfit.Half(Z) + Misfit.Half(_distance);
+            for (int k = 0; k < n; k++)
+                if (_readings[k].Kind == ReadingKind.LnConductivity) _distance[k] = 0;
+            Fit = Misfit.Half(Z) + Misfit.Half(_distance);
         }
     }
 }

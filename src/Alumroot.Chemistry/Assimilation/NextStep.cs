@@ -8,20 +8,40 @@ namespace Alumroot.Chemistry.Assimilation;
 internal sealed class NextStep
 {
     /// <summary>Chance of passing the aim that one portion may run.</summary>
-    internal const double OvershootLimit = 0.1;
+    internal const double OvershootLimit = 0.03;
 
-    // Another portion must bring the bath to the aim by at least so much more of the probability; else the pouring ends.
+    // Where the pH turns no portion is safe by that limit; one that is smaller than the way through the aim's tolerance cannot jump over it.
+    private const double ShareOfWindow = 0.7;
+
+    // Nor does the last way go on for ever: a portion is at least this part of the middle way that is left.
+    private const double LeastShareOfWay = 0.1;
+
+    // While the bath is this likely to lie below the aim's tolerance the pouring goes on.
+    private const double StillBelow = 0.25;
+
+    // Another portion must raise the chance to be at the aim by so much to be worth it.
     private const double WorthIt = 0.01;
-    private const int Candidates = 24;
+
+    // Under so many steps of the scale a portion is measured as solution: to a twentieth of a step.
+    private const int StepsAsSolution = 5, FinenessOfSolution = 20;
     private readonly BenchCase _main;
     private readonly LakePlanInput _input;
     private readonly Guesses _guesses;
-    private readonly double _poured, _step;
+    private readonly double _poured, _step, _fine, _sign;
+    private readonly double[] _untilPast = [];
+    private readonly double _kernel;
 
     internal NextStep(BenchCase main, LakePlanInput input, Guesses guesses, double poured, double planned)
     {
         (_main, _input, _guesses, _poured) = (main, input, guesses, poured);
         _step = main.SaltFirst && input.Alkali.Unit == SubstanceUnit.Millilitre ? Math.Max(1, input.ScaleStep.Grams) : Math.Max(input.ScaleStep.Grams, 1e-3);
+        _fine = _step / FinenessOfSolution;
+        _sign = main.SaltFirst ? 1 : -1;
+        if (input.Aim is PlanAim.ToPh to)
+        {
+            _untilPast = [.. guesses.All.Select(g => g.Ahead.UntilPh(to.Ph.Value + _sign * BenchState.AimTolerancePh))];
+            _kernel = Kernel();
+        }
         BeyondReachRatio = guesses.Share(g => !UntilAim(g, out _));
         Remaining = input.Aim is PlanAim.AlkaliAmount
             ? Estimate.Exact(Math.Max(0, planned - poured))
@@ -29,10 +49,10 @@ internal sealed class NextStep
         Stop = WhyStop();
         if (Stop is not null) return;
         Next = Portion();
-        if (Next is null) Stop = _finer ? StopReason.FinerThanScale : StopReason.Reached;
+        if (Next is null) Stop = _tooSteep ? StopReason.FinerThanScale : StopReason.Reached;
     }
 
-    private bool _finer;
+    private bool _tooSteep;
 
     internal Estimate Remaining { get; }
 
@@ -61,7 +81,7 @@ internal sealed class NextStep
     private StopReason? WhyStop()
     {
         if (_input.Aim is PlanAim.AlkaliAmount) return Remaining.Value < 0.5 * _step ? StopReason.NothingLeft : null;
-        if (_input.Aim is PlanAim.ToPh to && Passed(to.Ph.Value, 0) > 0.5) return StopReason.Passed;
+        if (_input.Aim is PlanAim.ToPh to && Share(to.Ph.Value, 0, d => d > BenchState.AimTolerancePh) > 0.5) return StopReason.Passed;
         // Where the metal never comes down to the limit, the least there is counts, and beyond it the lake dissolves.
         if (_input.Aim is PlanAim.AllMetalDown && Remaining.Value < 0.5 * _step)
             return _guesses.Share(g => g.Ahead.DissolvedNow > LakePlanner.AllDownShare) > 0.5 ? StopReason.MoreWouldRedissolve : StopReason.Reached;
@@ -73,9 +93,10 @@ internal sealed class NextStep
     private double Redissolves(double aim) => _guesses.Share(g =>
         g.Ahead.DissolvedNow < 0.02 && g.Ahead.UntilPh(aim) is var left && double.IsFinite(left) && left > 0 && g.Ahead.DissolvedAt(left) > g.Ahead.DissolvedNow + 0.02);
 
-    private double Passed(double aim, double units) => _guesses.Share(g => (_main.SaltFirst ? 1 : -1) * (g.Ahead.PhAt(units) - aim) > BenchState.AimTolerancePh);
+    /// <summary>Probability that the distance beyond the aim, after so many more units, is such.</summary>
+    private double Share(double aim, double units, Func<double, bool> such) => _guesses.Share(g => such(_sign * (g.Ahead.PhAt(units) - aim)));
 
-    private double There(double aim, double units) => _guesses.Share(g => Math.Abs(g.Ahead.PhAt(units) - aim) <= BenchState.AimTolerancePh);
+    private double There(double aim, double units) => Share(aim, units, d => Math.Abs(d) <= BenchState.AimTolerancePh);
 
     private NextPortion? Portion()
     {
@@ -84,38 +105,75 @@ internal sealed class NextStep
         if (units > perReading) (units, limit) = (perReading, PortionLimit.Reading);
         double gasPerUnit = GasLitresPerUnit();
         if (gasPerUnit > 0 && PortionPlanner.GasRoomLitres(_input, _main.Bath.LitresAt(_main.Log.AlkaliUnits)) / gasPerUnit is var froth && units > froth) (units, limit) = (froth, PortionLimit.Froth);
-        if (_input.Aim is PlanAim.AlkaliAmount) return Made(Math.Min(Math.Max(Rounded(units), _step), Remaining.Value), limit, 0, gasPerUnit);
-        if (Safe(units) is var safe && safe < units) (units, limit) = (safe, PortionLimit.Overshoot);
-        double whole = Rounded(units);
-        if (whole <= 0)
+        switch (_input.Aim)
         {
-            // Not even one step of the scale is safe, or less than one is left: it goes in only if it is likelier to end near the aim than to leave it there.
-            if (!BringsNearer(_step)) return null;
-            whole = _step;
+            case PlanAim.AlkaliAmount:
+                return Made(Math.Min(Math.Max(Rounded(units), _step), Remaining.Value), limit, 0, gasPerUnit);
+            case PlanAim.ToPh to:
+                double aim = to.Ph.Value, safe = Math.Max(Safe(units), Math.Min(units, Math.Max(ShareOfWindow * Window(aim), LeastShareOfWay * Remaining.Value)));
+                if (safe < units) (units, limit) = (safe, PortionLimit.Overshoot);
+                if (Rounded(units) <= 0) units = _fine;
+                units = Rounded(units);
+                bool below = Share(aim, 0, d => d < -BenchState.AimTolerancePh) > StillBelow;
+                if (!below && (Remaining.Value < 0.5 * _fine || There(aim, units) < There(aim, 0) + WorthIt)) return null;
+                _tooSteep = units <= _fine && Passing(units) > 0.5;
+                return _tooSteep ? null : Made(units, limit, Passing(units), gasPerUnit);
+            default:
+                return Made(Math.Max(Rounded(units), _fine), limit, Passing(units), gasPerUnit);
         }
-        else if (limit is PortionLimit.Aim or PortionLimit.Overshoot && !BringsNearer(whole))
-        {
-            return null;
-        }
-        return Made(whole, limit, Passing(whole), gasPerUnit);
     }
 
-    private bool BringsNearer(double units)
+    /// <summary>The way through the aim's tolerance, units; short for a quarter of the guesses.</summary>
+    private double Window(double aim)
     {
-        bool nearer = _input.Aim is PlanAim.ToPh to ? There(to.Ph.Value, units) > There(to.Ph.Value, 0) + WorthIt : Remaining.Value > 0.5 * units;
-        _finer = !nearer && units <= _step && Remaining.Value > 0 && _input.Aim is PlanAim.ToPh aim && There(aim.Ph.Value, 0) < 0.5;
-        return nearer;
+        double[] before = [.. _guesses.All.Select(g => g.Ahead.UntilPh(aim - _sign * BenchState.AimTolerancePh))];
+        var widths = new List<(double Width, double Weight)>();
+        for (int i = 0; i < before.Length; i++)
+            if (before[i] > 0 && double.IsFinite(_untilPast[i])) widths.Add((_untilPast[i] - before[i], _guesses.All[i].Weight));
+        if (widths.Count == 0) return 0;
+        double[] values = [.. widths.Select(w => w.Width)], weights = [.. widths.Select(w => w.Weight / widths.Sum(x => x.Weight))];
+        Array.Sort(values, weights);
+        return Distributions.WeightedQuantile(values, weights, 0.25);
     }
 
-    private double Passing(double units) => _input.Aim is PlanAim.ToPh to ? Passed(to.Ph.Value, units) : _guesses.Share(g => UntilAim(g, out double left) && left < units);
+    /// <summary>Chance that so many units pass a bath beyond the aim's tolerance that is not beyond it yet; each guess is smeared out, since the tail of a hundred guesses is thin.</summary>
+    private double Passing(double units)
+    {
+        if (_input.Aim is not PlanAim.ToPh) return _guesses.Share(g => UntilAim(g, out double left) && left < units);
+        double sum = 0, all = 0;
+        for (int i = 0; i < _untilPast.Length; i++)
+        {
+            if (_untilPast[i] <= 0) continue;
+            all += _guesses.All[i].Weight;
+            if (double.IsFinite(_untilPast[i])) sum += _guesses.All[i].Weight * Distributions.NormalFraction((units - _untilPast[i]) / _kernel);
+        }
+        return all > 0 ? sum / all : 1;
+    }
+
+    /// <summary>Width of the smear: Silverman's rule (Silverman 1986, equation 3.31, from memory).</summary>
+    private double Kernel()
+    {
+        double sum = 0, squares = 0, all = 0, ofWeights = 0;
+        for (int i = 0; i < _untilPast.Length; i++)
+        {
+            double x = _untilPast[i], w = _guesses.All[i].Weight;
+            if (x <= 0 || !double.IsFinite(x)) continue;
+            all += w;
+            sum += w * x;
+            squares += w * x * x;
+            ofWeights += w * w;
+        }
+        if (all <= 0) return 1e-9;
+        double sd = Math.Sqrt(Math.Max(squares / all - sum / all * (sum / all), 0));
+        return Math.Max(0.9 * sd * Math.Pow(all * all / ofWeights, -0.2), 1e-9);
+    }
 
     /// <summary>The largest amount that passes the aim with no more than the chance that is allowed. With all metal down for an aim a little too much does no harm.</summary>
     private double Safe(double most)
     {
-        if (_input.Aim is not PlanAim.ToPh) return most;
         if (Passing(most) <= OvershootLimit) return most;
         double low = 0, high = most;
-        for (int i = 0; i < Candidates; i++)
+        for (int i = 0; i < 24; i++)
         {
             double mid = 0.5 * (low + high);
             if (Passing(mid) <= OvershootLimit) low = mid;
@@ -133,12 +191,14 @@ internal sealed class NextStep
         Estimate bare = _guesses.Read(g => g.Ahead.PhAt(units) + (strip ? g.Truth.StripBiasPh : g.Truth.MeterBiasPh));
         double half = Distributions.NormalHalfWidth90 * sd;
         var reading = new Estimate(bare.Value, bare.Value - Math.Sqrt(Square(bare.Value - bare.Low) + half * half), bare.Value + Math.Sqrt(Square(bare.High - bare.Value) + half * half));
-        return new NextPortion(units, ph, reading, overshoot, units * gasPerUnit, limit);
+        return new NextPortion(units, AsSolution(units), ph, reading, overshoot, units * gasPerUnit, limit);
 
         static double Square(double x) => x * x;
     }
 
-    private double Rounded(double units) => Math.Floor(units / _step + 1e-9) * _step;
+    private double Rounded(double units) => AsSolution(units) ? Math.Floor(units / _fine + 1e-9) * _fine : Math.Floor(units / _step + 1e-9) * _step;
+
+    private bool AsSolution(double units) => units < StepsAsSolution * _step;
 
     private double GasLitresPerUnit()
     {

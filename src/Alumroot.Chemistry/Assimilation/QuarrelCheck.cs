@@ -40,7 +40,7 @@ internal static class QuarrelCheck
         if (best is null) return false;
         int k = best.Case.Log.Readings.ToList().FindLastIndex(r => r.IsPh);
         BenchReading reading = best.Case.Log.Readings[k];
-        double spread = best.SdOfPrediction(k) / reading.Sd, left = (reading.Value - best.Predicted[k]) / reading.Sd;
+        double own = Math.Sqrt(reading.Sd * reading.Sd + ReadingNoise.ModelWaveSd * ReadingNoise.ModelWaveSd), spread = best.SdOfPrediction(k) / own, left = (reading.Value - best.Predicted[k]) / own;
         return Math.Abs(left) < NearEnough * Math.Sqrt(Math.Max(1 - spread * spread, 0.01));
     }
 
@@ -53,9 +53,9 @@ internal static class QuarrelCheck
 
     private static Predictive? Prediction(BenchHypothesis hypothesis, LakePlanInput plan, BenchEvent[] before, BenchEvent reading)
     {
-        MapFit[] fits = [.. BenchCase.Of(hypothesis, 1, plan, before).Select(c => MapFit.Find(c, new double[Axis.Count], 8)).OfType<MapFit>()];
+        MapFit[] fits = [.. BenchCase.Of(hypothesis, 1, plan, before).Select(c => MapFit.Along(c, 8)).OfType<MapFit>()];
         if (fits.Length == 0) return null;
-        Guesses guesses = Guesses.Draw(fits, Evidence.Shares(fits), new Reach(new PlanAim.AlkaliAmount(0), 1, 0), Draws);
+        Guesses guesses = Guesses.Draw(fits, Evidence.Shares([.. fits.Select(f => f.LogEvidence)]), new Reach(new PlanAim.AlkaliAmount(0), fits[0].Case.Stoichiometric, 0), Draws);
         // The step of the reading is the last one of what came before; its width follows from the reading itself.
         BenchReading own = BenchCase.Of(hypothesis, 1, plan, [.. before, reading]).First().Log.Readings.Last(r => r.IsPh);
         return guesses.All.Count == 0 ? null : new Predictive(guesses, own);

@@ -25,8 +25,11 @@ internal static class ReadingNoise
     // Comparing colours, beyond the step itself, as a share of the step; and the flicker of a meter in a stirred suspension.
     private const double ColourShareOfStep = 0.3, MeterFlickerPh = 0.03;
 
-    // The equilibrium model's own scatter from one point of the path to the next.
-    private const double ModelScatterPh = 0.06;
+    /// <summary>How far the equilibrium model strays along the path, in pH: a slow wave, alike at points that lie close together.</summary>
+    internal const double ModelWaveSd = 0.08;
+
+    /// <summary>Share of the whole addition over which that wave forgets itself.</summary>
+    internal const double WaveLengthRatio = 0.2;
 
     // The measured first pH of alum baths lies 0.3 to 0.8 below the computed one [bp_tests]; free acid takes up a part, this the rest.
     private const double FirstPhScatter = 0.3;
@@ -34,22 +37,21 @@ internal static class ReadingNoise
     // Offset of the whole computed path: a little in a cold bath, more in a hot one, whose constants are extrapolated (docs/models/plan.md, limits).
     private const double ColdOffsetPh = 0.05, OffsetPhPerKelvin = 0.002;
 
-    /// <summary>Standard deviation of one reading about the computed pH, apart from the constant offsets.</summary>
+    /// <summary>Standard deviation of one reading about what the bath is, apart from the constant bias; at the start with what the model does not know there.</summary>
     /// <param name="widthPh">Step, or the distance of the two colours between which it lay.</param>
     /// <param name="instrument">Strip or meter.</param>
     /// <param name="shareOfBase">Alkali in the bath over the alkali that throws all metal down: the start is poorly known.</param>
     internal static double PhSd(double widthPh, PhInstrument instrument, double shareOfBase)
     {
-        double reading = instrument == PhInstrument.Strip ? ColourShareOfStep * widthPh : MeterFlickerPh;
-        double model = ModelScatterAt(shareOfBase);
-        return Math.Sqrt(widthPh * widthPh / 12 + reading * reading + model * model);
+        double reading = ReaderSd(widthPh, instrument), start = FirstPhScatter * Math.Exp(-shareOfBase / 0.05);
+        return Math.Sqrt(widthPh * widthPh / 12 + reading * reading + start * start);
     }
+
+    /// <summary>Correlation of the model's wave at two points of the addition.</summary>
+    internal static double WaveCorrelation(double distance) => Math.Exp(-Math.Abs(distance) / WaveLengthRatio);
 
     /// <summary>Standard deviation of the reader alone, without rounding.</summary>
     internal static double ReaderSd(double stepPh, PhInstrument instrument) => instrument == PhInstrument.Strip ? ColourShareOfStep * stepPh : MeterFlickerPh;
-
-    /// <summary>The model's scatter at one point, in pH.</summary>
-    internal static double ModelScatterAt(double shareOfBase) => ModelScatterPh + FirstPhScatter * Math.Exp(-shareOfBase / 0.05);
 
     /// <summary>Standard deviation of the model's offset in a bath of this temperature, in pH.</summary>
     internal static double ModelOffsetSd(double celsius) => ColdOffsetPh + OffsetPhPerKelvin * Math.Abs(celsius - 25);

@@ -64,6 +64,17 @@ public sealed partial class EquilibriumSolver
     /// <summary>Solves for the response to the perturbation. Read it with the properties that follow, before the next call.</summary>
     public void Respond() => DenseLu.Solve(_jacobian, _pivots, _tangent.AsSpan(0, _n), _n);
 
+    /// <summary>Length of a whole response: components, water, kilograms of water, ionic strength, then every phase.</summary>
+    internal int ResponseLength => _fixed + _s.Np;
+
+    /// <summary>Writes the whole response, absent phases with zero.</summary>
+    internal void CopyResponse(Span<double> target)
+    {
+        _tangent.AsSpan(0, _fixed).CopyTo(target);
+        target[_fixed..].Clear();
+        for (int a = 0; a < _active; a++) target[_fixed + _activeIndex[a]] = _tangent[_fixed + a];
+    }
+
     /// <summary>Response of pH.</summary>
     public double PhResponse => -_tangent[_s.ProtonIndex] / LnTo10;
 

@@ -116,6 +116,17 @@ public sealed class EquilibriumState
         Proof = other.Proof;
     }
 
+    /// <summary>Moves the state by a whole response, as a start for a solve; phases that would vanish stay as they are.</summary>
+    internal void Move(ReadOnlySpan<double> response, double factor)
+    {
+        int n = LnActivity.Length;
+        for (int j = 0; j < n; j++) LnActivity[j] += factor * response[j];
+        LnKgWater += factor * response[n];
+        LnIonicStrength += factor * response[n + 1];
+        for (int p = 0; p < PhaseMol.Length; p++)
+            if (Present[p] && PhaseMol[p] + factor * response[n + 2 + p] is var moles and > 0) PhaseMol[p] = moles;
+    }
+
     internal double LnSaturation(int p)
     {
         int n = System.Nc + 1;

@@ -42,7 +42,7 @@ public class DerivativeTests
     {
         double[] moved = [.. z];
         moved[axis] += by;
-        var path = new BenchPath(c, c.At(moved));
+        var path = new BenchPath(c, moved);
         var phs = new List<double>();
         Assert.True(path.FollowLog(_ => phs.Add(path.State.Ph)));
         return [.. phs];
