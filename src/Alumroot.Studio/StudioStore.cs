@@ -27,6 +27,9 @@ public sealed class StudioStore : IDisposable
     /// <summary>The folder of the photographs.</summary>
     public const string PhotosName = "photos";
 
+    /// <summary>The folder of their shrunken copies; it may be removed at any time and fills again.</summary>
+    public const string SmallName = "small";
+
     /// <summary>The folder where copies go unless another is named.</summary>
     public const string BackupsName = "backups";
 

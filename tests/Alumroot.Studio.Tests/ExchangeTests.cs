@@ -183,7 +183,7 @@ public sealed class ExchangeTests
         studio.Start(1, TempStudio.Plan("Weld"));
         Entry wrong = studio.Keep(TempStudio.Step(2));
         studio.Keep(TempStudio.Step(3, corrects: wrong.Id, grams: 3.1));
-        string photo = studio.Store.Photos.Keep(TempStudio.Picture(1))!;
+        string photo = studio.KeepPicture(1);
         studio.Keep(new Noted { Note = "Gelb, kräftig", Photos = [photo] }.ToEntry(TempStudio.Id(4), TempStudio.First, TempStudio.Noon.AddHours(1)));
         studio.Start(5, new LotBought(LotClass.Salt, "potash alum", Measured.Of("amount", "500 g", Mass.FromGrams(500))) { Cost = "12,50 EUR" });
         return studio;

@@ -54,7 +54,7 @@ public sealed class IntegrityTests
     public void A_photograph_that_is_gone_changed_or_unnamed_is_found()
     {
         using var studio = new TempStudio();
-        string[] hashes = [.. Enumerable.Range(0, 3).Select(n => studio.Store.Photos.Keep(TempStudio.Picture(n))!)];
+        string[] hashes = [.. Enumerable.Range(0, 3).Select(n => studio.KeepPicture(n))];
         studio.Keep(new Noted { Photos = hashes[..2] }.ToEntry(TempStudio.Id(1), TempStudio.First, TempStudio.Noon));
         File.Delete(studio.Store.Photos.PathOf(hashes[0]));
         File.WriteAllText(studio.Store.Photos.PathOf(hashes[1]), "other");
@@ -68,7 +68,7 @@ public sealed class IntegrityTests
     {
         using var studio = new TempStudio();
         StudioStore store = studio.Store;
-        string photo = store.Photos.Keep(TempStudio.Picture(1))!;
+        string photo = studio.KeepPicture(1);
         studio.Keep(new Noted { Photos = [photo] }.ToEntry(TempStudio.Id(9999), TempStudio.First, TempStudio.Noon));
         Task writing = Task.Run(() =>
         {

@@ -182,10 +182,9 @@ public sealed class StoreTests
     public void An_entry_names_only_photographs_that_are_there()
     {
         using var studio = new TempStudio();
-        string hash = studio.Store.Photos.Keep(TempStudio.Picture(1))!;
-        Assert.Equal(hash, studio.Store.Photos.Keep(TempStudio.Picture(1)));
+        string hash = studio.KeepPicture(1);
+        Assert.Equal(hash, studio.KeepPicture(1));
         Assert.Single(studio.Store.Photos.All());
-        Assert.Null(studio.Store.Photos.Keep(new MemoryStream("<svg/>"u8.ToArray())));
         studio.Keep((TempStudio.Added(1) with { Photos = [hash] }).ToEntry(TempStudio.Id(1), TempStudio.First, TempStudio.Noon));
         Entry lost = (TempStudio.Added(1) with { Photos = [new string('0', 64)] }).ToEntry(TempStudio.Id(2), TempStudio.First, TempStudio.Noon);
         Assert.IsType<AppendResult.PhotoMissing>(studio.Store.Append(lost));

@@ -1,7 +1,9 @@
 using Alumroot.Quantities;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
+using Alumroot.Studio.Photos;
 using Alumroot.Studio.Store;
+using SkiaSharp;
 
 namespace Alumroot.Studio.Tests;
 
@@ -30,7 +32,9 @@ internal sealed class TempStudio : IDisposable
     public static Entry Step(int n, SubjectKey? subject = null, string? note = null, EntryId? corrects = null, double grams = 3) =>
         Added(grams, note).ToEntry(Id(n), subject ?? First, Noon.AddSeconds(n), corrects);
 
-    public static Stream Picture(int n) => new MemoryStream([0xFF, 0xD8, 0xFF, 0xE0, .. BitConverter.GetBytes(n), .. new byte[500]]);
+    public static Stream Picture(int n) => new MemoryStream([.. Pictures.Quarters(16, 12, SKEncodedImageFormat.Jpeg), .. BitConverter.GetBytes(n)]);
+
+    public string KeepPicture(int n) => Assert.IsType<PhotoOutcome.Kept>(Store.Photos.Keep(Picture(n))).Hash;
 
     public Entry Keep(Entry entry) => Assert.IsType<AppendResult.Kept>(Store.Append(entry)).Entry;
 

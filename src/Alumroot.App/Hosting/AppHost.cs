@@ -48,6 +48,7 @@ public static class AppHost
         app.MapStaticAssets();
         app.MapRazorComponents<Document>();
         app.MapRecord();
+        app.MapPhotos();
         return app;
     }
 

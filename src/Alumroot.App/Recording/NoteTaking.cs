@@ -1,6 +1,7 @@
 using Alumroot.Studio;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
+using Alumroot.Studio.Photos;
 using Alumroot.Studio.Store;
 
 namespace Alumroot.App.Recording;
@@ -20,7 +21,7 @@ internal static class NoteTaking
         {
             if (file.Length == 0) continue;
             using Stream content = file.OpenReadStream();
-            if (studio.Photos.Keep(content) is { } hash) hashes.Add(hash);
+            if (studio.Photos.Keep(content) is PhotoOutcome.Kept photo) hashes.Add(photo.Hash);
             else refused = true;
         }
         string? words = posted.Text("note");

@@ -5,6 +5,7 @@ using Alumroot.App.Words;
 using Alumroot.Studio;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
+using Alumroot.Studio.Photos;
 using Alumroot.Studio.Store;
 
 namespace Alumroot.App.Verbs;
@@ -75,8 +76,10 @@ public static class RecordVerb
         try
         {
             using FileStream content = File.OpenRead(file);
-            hash = studio.Photos.Keep(content);
-            return hash is null ? $"'{file}' is not a JPEG, PNG or WebP picture of at most {Alumroot.Studio.Photos.PhotoFolder.MostBytes >> 20} MiB. Nothing was recorded." : null;
+            PhotoOutcome outcome = studio.Photos.Keep(content);
+            if (outcome is PhotoOutcome.Refused refused) return $"{StudioWords.Of(refused.Why, $"'{file}'")} Nothing was recorded.";
+            hash = ((PhotoOutcome.Kept)outcome).Hash;
+            return null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

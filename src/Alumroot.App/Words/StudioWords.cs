@@ -4,6 +4,7 @@ using Alumroot.Studio.Documents;
 using Alumroot.Studio.Exchange;
 using Alumroot.Studio.Integrity;
 using Alumroot.Studio.Journal;
+using Alumroot.Studio.Photos;
 using Alumroot.Studio.Store;
 
 namespace Alumroot.App.Words;
@@ -85,6 +86,18 @@ public static class StudioWords
             _ => $"{finding.Key}: {finding.Where} {finding.Detail}",
         };
     }
+
+    /// <summary>Why a photograph was not taken, and what to do.</summary>
+    /// <param name="why">Why not.</param>
+    /// <param name="what">Which, at the beginning of a sentence.</param>
+    public static string Of(PhotoRefusal why, string what) => why switch
+    {
+        PhotoRefusal.NotAPicture => $"{what} is not a JPEG, PNG or WebP picture. Let the camera save JPEG, or save the picture as one.",
+        PhotoRefusal.TooManyBytes => $"{what} is larger than {PhotoFolder.MostBytes >> 20} MiB. Save it smaller, or take it with fewer megapixels.",
+        PhotoRefusal.TooManyPixels => $"{what} has more than {PhotoFolder.MostPixels / 1_000_000} megapixels. Save it smaller, or take it with fewer.",
+        PhotoRefusal.Moving => $"{what} is a moving picture. Take or save a still one.",
+        _ => $"{what} begins like a picture but cannot be read to its end. Send or copy it again.",
+    };
 
     /// <summary>Why a file was not imported.</summary>
     public static string Of(ImportOutcome.Refused refused, string file)

@@ -61,7 +61,7 @@ internal static class Importer
             if (ExportNames.HashOf(photo.FullName) is not { } hash || photos.Has(hash)) continue;
             using Stream content = Outside.Do(() => Open(photo, ImportLimits.PhotoBytes, limits));
             // A photograph that does not fit its name stays in the folder under its true name, where the check tells of it; no entry is taken.
-            if (Unpacked(photos, content) != hash) return Refused(ImportRefusal.Damaged, photo.FullName);
+            if (Unpacked(photos, content) != new PhotoOutcome.Kept(hash)) return Refused(ImportRefusal.Damaged, photo.FullName);
             added++;
         }
         MergeResult merged = writer.Merge(entries.Values, now);
@@ -69,11 +69,11 @@ internal static class Importer
         return new ImportOutcome.Merged(merged.Added.Count, merged.AlreadyThereCount, [.. merged.Conflicts.Select(e => e.Id)], added, missing);
     }
 
-    private static string? Unpacked(PhotoFolder photos, Stream content)
+    private static PhotoOutcome Unpacked(PhotoFolder photos, Stream content)
     {
         try
         {
-            return photos.Keep(content);
+            return photos.KeepAgain(content);
         }
         catch (StudioException e) when (e.InnerException is TooLargeException inner)
         {

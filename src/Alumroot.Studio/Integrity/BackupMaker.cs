@@ -38,7 +38,7 @@ internal sealed class BackupMaker(Database database, PhotoFolder photos, TimePro
             if (!copies.Has(hash))
             {
                 using Stream content = photos.Open(hash);
-                if (copies.Keep(content) != hash) findings.Add(new StudioFinding(FindingKeys.PhotoChanged, FindingLevel.Loss, hash));
+                if (copies.KeepAgain(content) != new PhotoOutcome.Kept(hash)) findings.Add(new StudioFinding(FindingKeys.PhotoChanged, FindingLevel.Loss, hash));
                 copied++;
             }
             else if (copies.HashNow(hash) != hash) findings.Add(new StudioFinding(FindingKeys.PhotoChanged, FindingLevel.Loss, hash));

@@ -9,47 +9,68 @@ public sealed class PhotoFolder
     /// <summary>The most bytes a photograph may have.</summary>
     public const long MostBytes = 60L << 20;
 
+    /// <summary>The most pixels a photograph may have; the sensors of phones give 12 to 50 million in ordinary use.</summary>
+    public const long MostPixels = 60_000_000;
+
+    /// <summary>The longest side of the copy for lists.</summary>
+    public const int ListSidePixels = 320;
+
+    /// <summary>The longest side of the copy for pages.</summary>
+    public const int PageSidePixels = 1280;
+
     private const int HashCharacters = 64;
 
-    internal PhotoFolder(string folder) => Folder = folder;
+    // One picture is decoded at a time, whoever asks, so that many at once need no more memory than one.
+    private static readonly Lock Decoding = new();
+
+    private readonly string _small;
+
+    internal PhotoFolder(string folder)
+    {
+        Folder = folder;
+        _small = Path.Combine(Path.GetDirectoryName(folder)!, StudioStore.SmallName);
+    }
 
     internal string Folder { get; }
 
-    /// <summary>Keeps a photograph.</summary>
+    /// <summary>Keeps a photograph as it came, after it was decoded once to see that it can be, and makes its shrunken copies.</summary>
     /// <param name="content">Its bytes.</param>
-    /// <returns>Its hash, by which entries name it; null when it is neither JPEG, PNG nor WebP, or larger than <see cref="MostBytes"/>.</returns>
+    /// <returns>Its hash, or why it is not taken.</returns>
     /// <exception cref="StudioException">It could not be written.</exception>
-    public string? Keep(Stream content)
-    {
-        ArgumentNullException.ThrowIfNull(content);
-        return Outside.Do(() =>
-        {
-            string incoming = Path.Combine(Folder, ".incoming");
-            Directory.CreateDirectory(incoming);
-            string file = Path.Combine(incoming, Guid.NewGuid().ToString("N"));
-            try
-            {
-                if (Copy(content, file) is not { } hash) return null;
-                string kept = PathOf(hash);
-                Directory.CreateDirectory(Path.GetDirectoryName(kept)!);
-                if (!File.Exists(kept)) File.Move(file, kept, overwrite: true);
-                return hash;
-            }
-            finally
-            {
-                File.Delete(file);
-            }
-        });
-    }
+    public PhotoOutcome Keep(Stream content) => Keep(content, looking: true);
+
+    /// <summary>Keeps what another studio or an earlier version kept, to the byte; its kind and size count, the inside is looked at when a copy of it is asked for.</summary>
+    internal PhotoOutcome KeepAgain(Stream content) => Keep(content, looking: false);
 
     /// <summary>Whether a photograph of this hash is kept.</summary>
     public bool Has(string hash) => IsHash(hash) && File.Exists(PathOf(hash));
 
-    /// <summary>Opens a photograph.</summary>
+    /// <summary>Opens a photograph as it came.</summary>
     /// <exception cref="StudioException">It is not there or cannot be read.</exception>
     public Stream Open(string hash) => IsHash(hash)
         ? Outside.Do(() => File.OpenRead(PathOf(hash)))
         : throw new ArgumentException($"'{hash}' is no hash of a photograph.", nameof(hash));
+
+    /// <summary>The kind of a photograph by its first bytes; null when it is not there.</summary>
+    /// <exception cref="StudioException">It cannot be read.</exception>
+    public PhotoKind? KindOf(string hash) => !Has(hash) ? null : Outside.Do(() => HeadOf(PathOf(hash)));
+
+    /// <summary>Opens the shrunken copy of a photograph, upright, a JPEG; it is made when it is not there.</summary>
+    /// <param name="hash">The photograph.</param>
+    /// <param name="longestSidePixels"><see cref="ListSidePixels"/> or <see cref="PageSidePixels"/>.</param>
+    /// <returns>Null when there is no such photograph, or when it came with an import and cannot be decoded.</returns>
+    /// <exception cref="StudioException">It cannot be read, or the copy not written.</exception>
+    public Stream? OpenSmall(string hash, int longestSidePixels)
+    {
+        if (longestSidePixels is not (ListSidePixels or PageSidePixels)) throw new ArgumentOutOfRangeException(nameof(longestSidePixels));
+        return !Has(hash) ? null : Outside.Do(() =>
+        {
+            string small = SmallPathOf(hash, longestSidePixels);
+            if (File.Exists(small)) return File.OpenRead(small);
+            if (HeadOf(PathOf(hash)) is not { } kind) return null;
+            return Looked(PathOf(hash), kind, p => WriteSmall(p, hash)) is null ? File.OpenRead(small) : null;
+        });
+    }
 
     /// <summary>The hashes of all photographs in the folder.</summary>
     public IReadOnlyList<string> All() => !Directory.Exists(Folder) ? [] :
@@ -60,6 +81,8 @@ public sealed class PhotoFolder
 
     internal string PathOf(string hash) => Path.Combine(Folder, hash[..2], hash);
 
+    internal string SmallPathOf(string hash, int longestSidePixels) => Path.Combine(_small, hash[..2], $"{hash}-{longestSidePixels}.jpg");
+
     /// <summary>The hash of a kept file as it is now.</summary>
     internal string HashNow(string hash)
     {
@@ -67,27 +90,87 @@ public sealed class PhotoFolder
         return Convert.ToHexStringLower(SHA256.HashData(stream));
     }
 
-    private static string? Copy(Stream content, string file)
+    private PhotoOutcome Keep(Stream content, bool looking)
     {
+        ArgumentNullException.ThrowIfNull(content);
+        return Outside.Do<PhotoOutcome>(() =>
+        {
+            string incoming = Path.Combine(Folder, ".incoming");
+            Directory.CreateDirectory(incoming);
+            string file = Path.Combine(incoming, Guid.NewGuid().ToString("N"));
+            try
+            {
+                if (Copy(content, file, out string hash) is { } why) return new PhotoOutcome.Refused(why);
+                if (looking && Looked(file, HeadOf(file)!.Value, p => WriteSmall(p, hash)) is { } refusal) return new PhotoOutcome.Refused(refusal);
+                Place(file, hash);
+                return new PhotoOutcome.Kept(hash);
+            }
+            finally
+            {
+                File.Delete(file);
+            }
+        });
+    }
+
+    // The name is flushed too, in the folder it is in and in those above that may be new.
+    private void Place(string file, string hash)
+    {
+        string kept = PathOf(hash), folder = Path.GetDirectoryName(kept)!;
+        Directory.CreateDirectory(folder);
+        if (!File.Exists(kept)) File.Move(file, kept, overwrite: true);
+        FolderFlush.Of(folder);
+        FolderFlush.Of(Folder);
+        FolderFlush.Of(Path.GetDirectoryName(Folder)!);
+    }
+
+    private static PhotoRefusal? Looked(string file, PhotoKind kind, Action<Picture> use)
+    {
+        lock (Decoding)
+        {
+            PhotoRefusal? refusal = Picture.TryRead(file, kind, PageSidePixels, out Picture? picture);
+            using (picture)
+            {
+                if (picture is not null) use(picture);
+                return refusal;
+            }
+        }
+    }
+
+    private void WriteSmall(Picture picture, string hash)
+    {
+        foreach (int side in (int[])[ListSidePixels, PageSidePixels])
+        {
+            string small = SmallPathOf(hash, side), part = $"{small}.{Guid.NewGuid():N}";
+            Directory.CreateDirectory(Path.GetDirectoryName(small)!);
+            File.WriteAllBytes(part, picture.Small(side));
+            File.Move(part, small, overwrite: true);
+        }
+    }
+
+    private static PhotoKind? HeadOf(string file)
+    {
+        using FileStream stream = File.OpenRead(file);
+        Span<byte> start = stackalloc byte[PhotoHead.Length];
+        return PhotoHead.KindOf(start[..stream.ReadAtLeast(start, start.Length, throwOnEndOfStream: false)]);
+    }
+
+    private static PhotoRefusal? Copy(Stream content, string file, out string hashed)
+    {
+        hashed = "";
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         using var written = new FileStream(file, FileMode.CreateNew, FileAccess.Write, FileShare.None);
         byte[] buffer = new byte[1 << 16];
         long total = 0;
         for (int read; (read = content.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false)) > 0;)
         {
-            if (total == 0 && !IsPicture(buffer.AsSpan(0, read))) return null;
-            if ((total += read) > MostBytes) return null;
+            if (total == 0 && PhotoHead.KindOf(buffer.AsSpan(0, read)) is null) return PhotoRefusal.NotAPicture;
+            if ((total += read) > MostBytes) return PhotoRefusal.TooManyBytes;
             hash.AppendData(buffer, 0, read);
             written.Write(buffer, 0, read);
         }
-        if (total == 0) return null;
+        if (total == 0) return PhotoRefusal.NotAPicture;
         written.Flush(flushToDisk: true);
-        return Convert.ToHexStringLower(hash.GetHashAndReset());
+        hashed = Convert.ToHexStringLower(hash.GetHashAndReset());
+        return null;
     }
-
-    // First bytes: JPEG by ITU T.81 (SOI), PNG by ISO/IEC 15948, WebP by its RIFF container.
-    private static bool IsPicture(ReadOnlySpan<byte> start) =>
-        start.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xD8, 0xFF]) ||
-        start.StartsWith((ReadOnlySpan<byte>)[0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A]) ||
-        (start.Length >= 12 && start.StartsWith("RIFF"u8) && start[8..].StartsWith("WEBP"u8));
 }
