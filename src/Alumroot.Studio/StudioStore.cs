@@ -115,6 +115,16 @@ public sealed class StudioStore : IDisposable
         return _writer.AppendNew(kind, id, document, at);
     }
 
+    /// <summary>Adds many entries at once, all or none; those that are there already are left.</summary>
+    /// <param name="entries">Each with its own number, in the order they came.</param>
+    /// <exception cref="StudioException">They could not be written and are not in the record.</exception>
+    public void AppendAll(IReadOnlyCollection<Entry> entries)
+    {
+        ArgumentNullException.ThrowIfNull(entries);
+        MustWrite();
+        _writer.Merge(entries, _clock.GetUtcNow());
+    }
+
     /// <summary>An entry by its number, or null.</summary>
     public Entry? Find(EntryId id) => _reader.Find(id);
 

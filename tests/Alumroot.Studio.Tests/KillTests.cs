@@ -19,7 +19,7 @@ public sealed class KillTests
     {
         int[] acknowledged = await Task.WhenAll(Enumerable.Range(0, Together).Select(seed => Series(seed, (Rounds + Together - 1) / Together)));
         // The kills met a program at work.
-        Assert.True(acknowledged.Sum() > Rounds, $"Only {acknowledged.Sum()} entries were written.");
+        Assert.True(acknowledged.Sum() > Rounds / 2, $"Only {acknowledged.Sum()} entries were written.");
         TestContext.Current.TestOutputHelper?.WriteLine($"{Rounds} kills, {acknowledged.Sum()} acknowledged entries, none lost");
     }
 

@@ -152,12 +152,14 @@ public sealed class ProjectionTests
         using (var connection = new SqliteConnection($"Data Source={studio.File};Pooling=false"))
         {
             connection.Open();
-            connection.Run("DROP INDEX subject_due; DROP INDEX subject_stage; DROP INDEX subject_class");
-            foreach (string column in new[] { "projection", "dyestuff", "salt", "pigment_kg", "due_unix_ms", "due_zone_minutes", "tags" }) connection.Run($"ALTER TABLE subject DROP COLUMN {column}");
+            connection.Run("DROP INDEX subject_due; DROP INDEX subject_stage; DROP INDEX subject_class; DROP INDEX subject_search_row; DROP INDEX subject_number");
+            connection.Run("DROP TABLE subject_text; CREATE VIRTUAL TABLE entry_text USING fts5 (words, subject UNINDEXED)");
+            foreach (string column in new[] { "projection", "dyestuff", "salt", "pigment_kg", "due_unix_ms", "due_zone_minutes", "tags", "search_row" }) connection.Run($"ALTER TABLE subject DROP COLUMN {column}");
             connection.Run("UPDATE subject SET stage = 'settle'; PRAGMA user_version = 1");
         }
         SubjectLine line = Assert.Single(studio.Store.List());
         Assert.Equal(("Weld", "thrown-down", TempStudio.Noon.AddHours(1)), (line.Dyestuff, line.Stage, line.DueAt));
+        Assert.Equal(TempStudio.First, Assert.Single(studio.Store.List("weld", stages: ["thrown-down"])).Subject);
         Assert.Empty(studio.Store.Check());
         Assert.Single(Directory.GetFiles(Path.Combine(studio.Folder, StudioStore.BackupsName)));
     }

@@ -70,6 +70,42 @@ public sealed class StoreTests
         Assert.Equal(expected, string.Join(' ', studio.Store.List(words).Select(l => l.Subject.ToString()).Order(StringComparer.Ordinal)));
     }
 
+    /// <summary>A search cut off after so many gives the same as the whole list, filtered and cut off here.</summary>
+    [Fact]
+    public void A_search_that_is_cut_off_gives_the_latest()
+    {
+        using var studio = new TempStudio();
+        var chance = new Random(5);
+        for (int n = 1; n <= 60; n++) studio.Start(n, TempStudio.Plan(chance.Next(2) == 0 ? "weld" : "madder"));
+        // Touched again in another order, some of them in the same second.
+        for (int n = 61; n <= 160; n++)
+            studio.Keep(TempStudio.Added(3, chance.Next(3) == 0 ? "cloudy" : "clear").ToEntry(TempStudio.Id(n), SubjectKey.Batch(26, chance.Next(1, 61)), TempStudio.Noon.AddSeconds(chance.Next(30))));
+        foreach (string words in new[] { "weld", "cloudy", "mad clou", "alkali" })
+            foreach (string? stage in new[] { null, "planned", "thrown-down" })
+            {
+                SubjectLine[] all = [.. studio.Store.List().Where(l => stage is null || l.Stage == stage)
+                    .Where(l => words.Split(' ').All(w => Texts(studio, l.Subject).Any(t => t.StartsWith(w, StringComparison.Ordinal))))];
+                Assert.Equal(all.Take(7), studio.Store.List(words, 7, stages: stage is null ? null : [stage]));
+                Assert.Equal(all, studio.Store.List(words, stages: stage is null ? null : [stage]));
+            }
+        Assert.Empty(studio.Store.Check());
+
+        static IEnumerable<string> Texts(TempStudio studio, SubjectKey subject) =>
+            studio.Store.EntriesOf(subject).SelectMany(e => e.Payload.Texts()).SelectMany(t => t.Split(' ', '/', '?', '=', '&', '-'));
+    }
+
+    [Fact]
+    public void Numbers_go_on_after_the_highest_of_the_year_or_of_the_lots()
+    {
+        using var studio = new TempStudio();
+        studio.Keep(TempStudio.Plan("weld").ToEntry(TempStudio.Id(1), SubjectKey.Batch(26, 1007), TempStudio.Noon));
+        studio.Keep(TempStudio.Plan("weld").ToEntry(TempStudio.Id(2), SubjectKey.Batch(26, 998), TempStudio.Noon));
+        studio.Keep(TempStudio.Plan("weld").ToEntry(TempStudio.Id(3), SubjectKey.Batch(25, 5000), TempStudio.Noon));
+        studio.Keep(new Noted().ToEntry(TempStudio.Id(4), SubjectKey.Lot(12), TempStudio.Noon));
+        Assert.Equal("26-1008", studio.Start(5, TempStudio.Plan("madder")).Subject.ToString());
+        Assert.Equal("lot-13", studio.Start(6, new LotBought(LotClass.Salt, "alum", Measured.Of("amount", "1 g", Alumroot.Quantities.Mass.FromGrams(1)))).Subject.ToString());
+    }
+
     [Fact]
     public void A_second_program_is_told_and_one_that_only_looks_is_let_in()
     {

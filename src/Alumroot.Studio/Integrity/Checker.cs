@@ -27,7 +27,8 @@ internal sealed class Checker(Database database, PhotoFolder photos)
         Pictures(context);
         Lists(context, entries);
         Lots(entries);
-        if (connection.Number("SELECT count(*) FROM entry_text") != context.Entries.LongCount()) Found(FindingKeys.SearchDiffers, FindingLevel.Look, StudioStore.DatabaseName);
+        if (connection.Number("SELECT count(*) FROM subject_text") != context.Subjects.LongCount()
+            || connection.Number("SELECT count(*) FROM subject WHERE search_row IS NULL OR search_row NOT IN (SELECT rowid FROM subject_text)") > 0) Found(FindingKeys.SearchDiffers, FindingLevel.Look, StudioStore.DatabaseName);
         long aside = context.Aside.LongCount();
         if (aside > 0) Found(FindingKeys.KeptAside, FindingLevel.Look, StudioStore.DatabaseName, aside.ToString(CultureInfo.InvariantCulture));
         return _findings;
@@ -83,7 +84,7 @@ internal sealed class Checker(Database database, PhotoFolder photos)
         foreach (IGrouping<SubjectKey, Entry> subject in entries.GroupBy(e => e.Subject))
         {
             string key = subject.Key.ToString();
-            if (!kept.Remove(key, out SubjectRow? row) || row != SubjectRow.Of(SubjectLine.Of(subject.Key, [.. subject]))) Found(FindingKeys.ListDiffers, FindingLevel.Look, key);
+            if (!kept.Remove(key, out SubjectRow? row) || row with { SearchRow = null } != SubjectRow.Of(SubjectLine.Of(subject.Key, [.. subject]))) Found(FindingKeys.ListDiffers, FindingLevel.Look, key);
             if (subject.Key.Class == SubjectClass.Batch && BatchState.Of(subject.Key, subject) is { PlanCount: > 1 and var plans })
                 Found(FindingKeys.TwoPlans, FindingLevel.Look, key, plans.ToString(CultureInfo.InvariantCulture));
         }

@@ -85,6 +85,15 @@ internal static class Commands
         return texts;
     }
 
+    public static IReadOnlyList<long> Numbers(this SqliteConnection connection, string sql, params (string Name, object? Value)[] values)
+    {
+        using SqliteCommand command = Command(connection, sql, values);
+        using SqliteDataReader reader = command.ExecuteReader();
+        var numbers = new List<long>();
+        while (reader.Read()) numbers.Add(reader.GetInt64(0));
+        return numbers;
+    }
+
     private static SqliteCommand Command(SqliteConnection connection, string sql, (string Name, object? Value)[] values)
     {
         SqliteCommand command = connection.CreateCommand();

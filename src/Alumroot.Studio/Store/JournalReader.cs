@@ -32,38 +32,33 @@ internal sealed class JournalReader(Database database)
         foreach (EntryRow row in context.Entries.OrderBy(e => e.Sequence)) yield return row.ToEntry();
     }
 
-    public long Count() => With(context => context.Entries.LongCount());
+    // Entries are numbered without gaps and never removed.
+    public long Count() => With(context => context.Entries.Max(e => (long?)e.Sequence) ?? 0);
 
     /// <summary>Batches and lots, the latest touched first.</summary>
-    /// <param name="words">Only those with entries that hold every one of these words or their beginnings; null for all.</param>
+    /// <param name="typed">Only those with entries that hold every one of these words or their beginnings; null for all.</param>
     /// <param name="most">At most so many.</param>
     /// <param name="kind">Only batches or only lots; null for both.</param>
     /// <param name="stages">Only these stages; none for all.</param>
-    public IReadOnlyList<SubjectLine> List(string? words, int most, SubjectClass? kind, IReadOnlyCollection<string>? stages) => With(context =>
+    public IReadOnlyList<SubjectLine> List(string? typed, int most, SubjectClass? kind, IReadOnlyCollection<string>? stages) => With(context =>
     {
-        string studio = SubjectLine.Word(SubjectClass.Studio);
-        IQueryable<SubjectRow> rows = context.Subjects.Where(r => r.Class != studio);
-        if (kind is { } only)
+        SubjectClass[] classes = kind is { } only ? [only] : [SubjectClass.Batch, SubjectClass.Lot];
+        string[] words = [.. classes.Select(SubjectLine.Word)];
+        if (string.IsNullOrWhiteSpace(typed))
         {
-            string word = SubjectLine.Word(only);
-            rows = context.Subjects.Where(r => r.Class == word);
+            // One ordered walk for each class and stage, cut off where enough was seen.
+            IEnumerable<SubjectRow> rows = words.SelectMany(w => stages is { Count: > 0 }
+                ? stages.Distinct().SelectMany(s => Newest(context.Subjects.Where(r => r.Class == w && r.Stage == s), most))
+                : Newest(context.Subjects.Where(r => r.Class == w), most));
+            return [.. rows.OrderByDescending(r => r.LastUnixMs).ThenByDescending(r => r.Subject, StringComparer.Ordinal).Take(most).Select(Line)];
         }
-        if (stages is { Count: > 0 }) rows = rows.Where(r => stages.Contains(r.Stage));
-        if (!string.IsNullOrWhiteSpace(words))
-        {
-            HashSet<string>? found = null;
-            var connection = (SqliteConnection)context.Database.GetDbConnection();
-            foreach (string question in SearchWords.Questions(words))
-            {
-                IReadOnlyList<string> holding = connection.Texts("SELECT DISTINCT subject FROM entry_text WHERE entry_text MATCH $question", ("$question", question));
-                if (found is null) found = [.. holding];
-                else found.IntersectWith(holding);
-            }
-            if (found is null) return [];
-            rows = rows.Where(r => found.Contains(r.Subject));
-        }
-        return (IReadOnlyList<SubjectLine>)[.. rows.OrderByDescending(r => r.LastUnixMs).ThenByDescending(r => r.Subject).Take(most).AsEnumerable().Select(Line)];
+        if (SearchWords.Question(typed, words, stages ?? []) is not { } question) return [];
+        long[] found = [.. ((SqliteConnection)context.Database.GetDbConnection()).Numbers("SELECT rowid FROM subject_text WHERE subject_text MATCH $question ORDER BY rowid DESC LIMIT $most", ("$question", question), ("$most", most))];
+        return (IReadOnlyList<SubjectLine>)[.. Newest(context.Subjects.Where(r => r.SearchRow != null && found.Contains(r.SearchRow.Value)), most).Select(Line)];
     });
+
+    private static List<SubjectRow> Newest(IQueryable<SubjectRow> rows, int most) =>
+        [.. rows.OrderByDescending(r => r.LastUnixMs).ThenByDescending(r => r.Subject).Take(most)];
 
     /// <summary>The latest entries, newest first.</summary>
     public IReadOnlyList<Entry> Latest(int most, EntryId? before) => With(context =>

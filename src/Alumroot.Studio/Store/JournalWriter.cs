@@ -9,6 +9,11 @@ namespace Alumroot.Studio.Store;
 /// <summary>Adds entries. Whatever it says was kept was committed and flushed before it said so.</summary>
 internal sealed class JournalWriter(Database database, PhotoFolder photos)
 {
+    private const int EntriesAtOnce = 2000;
+
+    // "26-" or "lot".
+    private const int SeriesCharacters = 3;
+
     /// <summary>Adds one entry.</summary>
     /// <param name="entry">The entry.</param>
     /// <param name="after">The latest entry of its subject that the maker had seen; null when that does not matter.</param>
@@ -40,11 +45,16 @@ internal sealed class JournalWriter(Database database, PhotoFolder photos)
         var added = new List<Entry>();
         var conflicts = new List<Entry>();
         int there = 0;
-        foreach (Entry entry in entries)
+        foreach (Entry[] part in entries.Chunk(EntriesAtOnce))
         {
-            if (Existing(context, entry.Id) is not { } existing) added.Add(entry);
-            else if (existing.Checksum == entry.Checksum) there++;
-            else conflicts.Add(entry);
+            string[] ids = [.. part.Select(e => e.Id.Text)];
+            Dictionary<string, string> known = context.Entries.Where(e => ids.Contains(e.Id)).Select(e => new { e.Id, e.Checksum }).ToDictionary(e => e.Id, e => e.Checksum);
+            foreach (Entry entry in part)
+            {
+                if (!known.TryGetValue(entry.Id.Text, out string? checksum)) added.Add(entry);
+                else if (checksum == entry.Checksum) there++;
+                else conflicts.Add(entry);
+            }
         }
         Add(context, added);
         foreach (Entry conflict in conflicts)
@@ -58,7 +68,7 @@ internal sealed class JournalWriter(Database database, PhotoFolder photos)
     public void BringListsUpToDate() => InTransaction(context =>
     {
         string[] old = [.. context.Subjects.Where(s => s.Projection != SubjectRow.PresentProjection).Select(s => s.Subject)];
-        Project(context, old.Select(SubjectKey.TryRead).OfType<SubjectKey>());
+        Projector.Project(context, old.Select(SubjectKey.TryRead).OfType<SubjectKey>());
         return old.Length;
     });
 
@@ -78,9 +88,7 @@ internal sealed class JournalWriter(Database database, PhotoFolder photos)
         if (entries.Count == 0) return;
         EntryRow? last = context.Entries.OrderByDescending(e => e.Sequence).FirstOrDefault();
         (long sequence, string chain) = last is null ? (0, Chain.Start) : (last.Sequence, last.Chain);
-        using SqliteCommand words = Connection(context).CreateCommand();
-        words.CommandText = "INSERT INTO entry_text (rowid, words, subject) VALUES ($sequence, $words, $subject)";
-        foreach (Entry[] part in entries.Chunk(2000))
+        foreach (Entry[] part in entries.Chunk(EntriesAtOnce))
         {
             foreach (Entry entry in part)
             {
@@ -88,29 +96,11 @@ internal sealed class JournalWriter(Database database, PhotoFolder photos)
                 context.Entries.Add(EntryRow.Of(entry, ++sequence, chain));
                 foreach (string hash in entry.Payload.PhotoHashes().Distinct()) context.Photos.Add(new PhotoRow(sequence, hash));
                 foreach (string lot in LotsOf(entry)) context.Uses.Add(new UseRow(sequence, lot));
-                words.Parameters.Clear();
-                words.Parameters.AddWithValue("$sequence", sequence);
-                words.Parameters.AddWithValue("$words", SearchWords.Of(entry));
-                words.Parameters.AddWithValue("$subject", entry.Subject.ToString());
-                words.ExecuteNonQuery();
             }
             context.SaveChanges();
             context.ChangeTracker.Clear();
         }
-        Project(context, entries.Select(e => e.Subject).Distinct());
-    }
-
-    private static void Project(StudioContext context, IEnumerable<SubjectKey> subjects)
-    {
-        foreach (SubjectKey subject in subjects)
-        {
-            string key = subject.ToString();
-            SubjectRow row = SubjectRow.Of(SubjectLine.Of(subject, [.. context.Entries.Where(e => e.Subject == key).AsEnumerable().Select(e => e.ToEntry())]));
-            context.Subjects.Where(s => s.Subject == key).ExecuteDelete();
-            context.Subjects.Add(row);
-        }
-        context.SaveChanges();
-        context.ChangeTracker.Clear();
+        Projector.Project(context, entries.Select(e => e.Subject).Distinct());
     }
 
     private static IEnumerable<string> LotsOf(Entry entry) =>
@@ -132,9 +122,11 @@ internal sealed class JournalWriter(Database database, PhotoFolder photos)
 
     private static SubjectKey Next(StudioContext context, SubjectClass kind, int year)
     {
-        string word = SubjectLine.Word(kind);
-        SubjectKey[] known = [.. context.Subjects.Where(s => s.Class == word).Select(s => s.Subject).AsEnumerable().Select(SubjectKey.TryRead).OfType<SubjectKey>().Where(k => kind == SubjectClass.Lot || k.Year == year % 100)];
-        int count = known.Length == 0 ? 1 : known.Max(k => k.Count) + 1;
+        string series = (kind == SubjectClass.Lot ? SubjectKey.Lot(1) : SubjectKey.Batch(year, 1)).ToString()[..SeriesCharacters];
+        // The words of the index in 0003.sql.
+        int count = 1 + (int)Connection(context).Number(
+            "SELECT coalesce((SELECT CAST(ltrim(substr(subject, 4), '-') AS INTEGER) FROM subject WHERE substr(subject, 1, 3) = $series ORDER BY CAST(ltrim(substr(subject, 4), '-') AS INTEGER) DESC LIMIT 1), 0)",
+            ("$series", series));
         return kind == SubjectClass.Lot ? SubjectKey.Lot(count) : SubjectKey.Batch(year, count);
     }
 

@@ -38,7 +38,7 @@ internal sealed record AsideRow(string Id, string Checksum, string EntryJson, lo
 internal sealed record SubjectRow(string Subject, string Class, string Title, string Stage, long FirstUnixMs, int FirstZoneMinutes, long LastUnixMs, int LastZoneMinutes, int EntryCount)
 {
     /// <summary>Counts up when a line is worked out otherwise than before.</summary>
-    public const int PresentProjection = 2;
+    public const int PresentProjection = 3;
 
     public int Projection { get; init; } = PresentProjection;
 
@@ -53,6 +53,9 @@ internal sealed record SubjectRow(string Subject, string Class, string Title, st
     public int? DueZoneMinutes { get; init; }
 
     public string Tags { get; init; } = "";
+
+    /// <summary>The number of its text in the search; null before it has one.</summary>
+    public long? SearchRow { get; init; }
 
     public static SubjectRow Of(SubjectLine line) => new(
         line.Subject.ToString(), SubjectLine.Word(line.Subject.Class), line.Title, line.Stage, line.FirstAt.ToUnixTimeMilliseconds(), (int)line.FirstAt.Offset.TotalMinutes,

@@ -67,6 +67,7 @@ internal sealed class StudioContext(SqliteConnection connection) : DbContext(new
             e.Property(r => r.DueUnixMs).HasColumnName("due_unix_ms");
             e.Property(r => r.DueZoneMinutes).HasColumnName("due_zone_minutes");
             e.Property(r => r.Tags).HasColumnName("tags");
+            e.Property(r => r.SearchRow).HasColumnName("search_row");
         });
         modelBuilder.Entity<AsideRow>(e =>
         {
