@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using Alumroot.App.Bench;
 using Alumroot.App.Layout;
+using Alumroot.App.Sharing;
 using Alumroot.Studio;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.ResponseCompression;
@@ -13,7 +14,9 @@ public static class AppHost
     /// <summary>The host, ready to start. Its address is in <c>Urls</c> once it runs.</summary>
     /// <param name="options">Port, demo, clock.</param>
     /// <param name="studio">The open studio; who opened it closes it.</param>
-    public static WebApplication Build(AppOptions options, StudioStore studio)
+    public static WebApplication Build(AppOptions options, StudioStore studio) => Build(options, studio, _ => { });
+
+    internal static WebApplication Build(AppOptions options, StudioStore studio, Action<IServiceCollection> more)
     {
         ArgumentNullException.ThrowIfNull(options);
         ArgumentNullException.ThrowIfNull(studio);
@@ -27,7 +30,8 @@ public static class AppHost
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
-            kestrel.ListenLocalhostOrFree(options.Port);
+            if (options.Share is null) kestrel.ListenLocalhostOrFree(options.Port);
+            else kestrel.ListenAnyIP(options.Port);
         });
         builder.Logging.ClearProviders();
         builder.Logging.AddSimpleConsole(console => console.SingleLine = true);
@@ -36,10 +40,13 @@ public static class AppHost
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting", LogLevel.None); // the verb says it in one sentence
         AddServices(builder.Services, options, studio);
+        more(builder.Services);
 
         WebApplication app = builder.Build();
         app.UseMiddleware<OwnNamesOnly>();
         app.UseMiddleware<SafetyHeaders>();
+        app.UseRateLimiter();
+        app.UseMiddleware<EnteredOnly>();
         app.UseResponseCompression();
         app.UseExceptionHandler("/unexpected", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
@@ -49,6 +56,7 @@ public static class AppHost
         app.MapRazorComponents<Document>();
         app.MapRecord();
         app.MapPhotos();
+        app.MapSharing();
         return app;
     }
 
@@ -58,6 +66,8 @@ public static class AppHost
         services.AddSingleton(options.Clock);
         services.AddSingleton(studio);
         services.AddSingleton<PlanShelf>();
+        services.AddSingleton(s => new Share(options.Share, OwnAddresses.Find(), s.GetRequiredService<IDataProtectionProvider>()));
+        services.AddRateLimiter(Attempts.Limit);
         services.AddSingleton<IHostLifetime, EndedByTheVerb>();
         services.AddRazorComponents();
         services.AddHttpContextAccessor();

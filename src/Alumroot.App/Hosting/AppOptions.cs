@@ -1,3 +1,5 @@
+using Alumroot.App.Sharing;
+
 namespace Alumroot.App.Hosting;
 
 /// <summary>How the web pages are to be opened.</summary>
@@ -8,6 +10,9 @@ public sealed record AppOptions
 
     /// <summary>Whether the invented demo studio is shown.</summary>
     public bool Demo { get; init; }
+
+    /// <summary>What others on the local network have to give to be let in; null to listen on this machine only.</summary>
+    public Passphrase? Share { get; init; }
 
     /// <summary>The clock that timers and entries go by.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Alumroot.App.Hosting;
 using Alumroot.App.Output;
+using Alumroot.App.Sharing;
 using Alumroot.App.Studio;
 using Alumroot.App.Words;
 using Alumroot.Studio;
@@ -31,30 +32,43 @@ public static class ServeVerb
             if (read && number is < 0 or > 65535)
                 result.AddError($"'--port {result.Tokens[0].Value}' is outside 0 to 65535. Choose a port in that range, such as {UsualPort}.");
         });
+        var share = new Option<bool>("--share") { Description = "let others on the local network in, who give a passphrase" };
+        var passphrase = new Option<string?>("--passphrase-file") { HelpName = "FILE", Description = $"with --share: its first line is the passphrase; or set {PassphraseSource.Variable}" };
         var verb = new Verb(
             Name,
             "Opens the web pages on this machine only, and prints their address. This is what alumroot does when no verb is given.",
             "alumroot serve --demo",
             "alumroot serve --studio ~/my-studio",
-            "alumroot serve --port 0");
+            "alumroot serve --share");
         verb.Add(studio);
         verb.Add(demo);
         verb.Add(port);
-        verb.SetAction((parsed, cancellation) =>
-            ServeAsync(parsed.GetValue(studio), new AppOptions { Demo = parsed.GetValue(demo), Port = parsed.GetValue(port) }, channels, cancellation));
+        verb.Add(share);
+        verb.Add(passphrase);
+        verb.SetAction((parsed, cancellation) => ServeAsync(
+            parsed.GetValue(studio), new AppOptions { Demo = parsed.GetValue(demo), Port = parsed.GetValue(port) }, parsed.GetValue(share), parsed.GetValue(passphrase), channels, cancellation));
         return verb;
     }
 
-    private static async Task<int> ServeAsync(string? folder, AppOptions options, Channels channels, CancellationToken cancellation)
+    private static async Task<int> ServeAsync(string? folder, AppOptions options, bool share, string? passphraseFile, Channels channels, CancellationToken cancellation)
     {
         if (folder is not null && options.Demo)
             return channels.End(ExitCode.InputWrong, "'--studio' and '--demo' name two studios. Give one of them.");
+        if (passphraseFile is not null && !share)
+            return channels.End(ExitCode.InputWrong, "'--passphrase-file' is of use only with '--share'. Add that, or leave it out.");
         string place = StudioPlace.Of(folder);
         try
         {
             using DemoStudio? demo = options.Demo ? DemoStudio.Open(options.Clock) : null;
             using StudioStore? own = demo is null ? StudioStore.Open(place, StudioAccess.Write, options.Clock) : null;
-            return await ServeAsync(own ?? demo!.Store, options, channels, cancellation).ConfigureAwait(false);
+            StudioStore store = own ?? demo!.Store;
+            if (share)
+            {
+                Func<string?>? typed = Console.IsInputRedirected ? null : Console.In.ReadLine;
+                if (PassphraseSource.Find(store.Folder, passphraseFile, typed, channels) is not { } passphrase) return ExitCode.InputWrong;
+                options = options with { Share = passphrase };
+            }
+            return await ServeAsync(store, options, channels, cancellation).ConfigureAwait(false);
         }
         catch (StudioException e)
         {
@@ -75,14 +89,22 @@ public static class ServeVerb
             {
                 return channels.End(ExitCode.CannotBeMet, $"Port {options.Port} is taken by another program. Close that one, or choose another port with --port 0.");
             }
-            string address = app.Urls.First();
+            string address = options.Share is null ? app.Urls.First() : $"http://localhost:{new Uri(app.Urls.First()).Port}";
             await channels.Data.WriteLineAsync(address).ConfigureAwait(false);
             await channels.Messages.WriteLineAsync($"Open {address} in a browser on this machine. Ctrl-C ends it.").ConfigureAwait(false);
+            if (options.Share is not null) SharedAddresses(app.Services.GetRequiredService<Share>(), new Uri(address).Port, channels.Messages);
             Desktop.TryOpen(address);
             await WaitAsync(cancellation).ConfigureAwait(false);
             await app.StopAsync(CancellationToken.None).ConfigureAwait(false);
         }
         return ExitCode.Done;
+    }
+
+    private static void SharedAddresses(Share share, int port, TextWriter messages)
+    {
+        string[] addresses = [.. share.Names.Select(n => string.Create(CultureInfo.InvariantCulture, $"http://{n}:{port}"))];
+        messages.WriteLine($"Others on this network open {string.Join(" or ", addresses)} and give the passphrase. What is sent is not encrypted: share in a network that you trust.");
+        messages.Write(new QrPicture(addresses[0]).Text());
     }
 
     private static async Task WaitAsync(CancellationToken cancellation)
