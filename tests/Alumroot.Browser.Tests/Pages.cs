@@ -41,5 +41,7 @@ public static class Pages
         Plans.OutOfReach,
         Plans.HeldBack,
         Plans.Quarrel,
+        "/enter",
+        "/studio/sharing",
         "/nowhere");
 }
