@@ -129,6 +129,19 @@ public sealed partial class SharingTests : IAsyncLifetime
         Assert.Equal(HttpStatusCode.SeeOther, old.StatusCode);
     }
 
+    /// <summary>The pages have none of their own; every address that writes is mapped with the form it takes, and the framework then asks for its token.</summary>
+    [Fact]
+    public void Every_address_that_is_posted_to_asks_for_the_token_of_its_form()
+    {
+        Microsoft.AspNetCore.Routing.RouteEndpoint[] posted =
+        [
+            .. _app.Services.GetServices<Microsoft.AspNetCore.Routing.EndpointDataSource>().SelectMany(s => s.Endpoints).OfType<Microsoft.AspNetCore.Routing.RouteEndpoint>()
+                .Where(e => e.Metadata.GetMetadata<Microsoft.AspNetCore.Routing.IHttpMethodMetadata>()?.HttpMethods.Any(m => m is not ("GET" or "HEAD")) == true),
+        ];
+        Assert.Contains(posted, e => e.RoutePattern.RawText == "/enter");
+        Assert.All(posted, e => Assert.True(e.Metadata.GetMetadata<Microsoft.AspNetCore.Antiforgery.IAntiforgeryMetadata>()?.RequiresValidation == true, e.DisplayName));
+    }
+
     [Fact]
     public async Task At_the_machine_itself_nothing_is_asked()
     {

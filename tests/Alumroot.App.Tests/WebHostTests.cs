@@ -96,6 +96,19 @@ public sealed class WebHostTests : IAsyncLifetime
             Assert.Contains("all readings invented", await Text(path), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task What_is_too_large_is_told_by_a_page_before_it_is_read()
+    {
+        var address = new Uri(_address);
+        using var client = new System.Net.Sockets.TcpClient(address.Host, address.Port);
+        await using System.Net.Sockets.NetworkStream stream = client.GetStream();
+        await stream.WriteAsync(System.Text.Encoding.ASCII.GetBytes($"POST /lakes/26-001/note HTTP/1.1\r\nHost: localhost\r\nContent-Type: multipart/form-data; boundary=x\r\nContent-Length: 99999999999\r\n\r\n"), TestContext.Current.CancellationToken);
+        using var reader = new StreamReader(stream);
+        Assert.Equal("HTTP/1.1 303 See Other", await reader.ReadLineAsync(TestContext.Current.CancellationToken));
+        string page = await Text("/too-large");
+        Assert.Matches("larger than [1-9][0-9]+ MiB, so nothing of it was kept", page);
+    }
+
     private Task<HttpResponseMessage> Get(string path) => _client.GetAsync(new Uri(_address + path), TestContext.Current.CancellationToken);
 
     private async Task<string> Text(string path)

@@ -43,5 +43,6 @@ public static class Pages
         Plans.Quarrel,
         "/enter",
         "/studio/sharing",
+        "/too-large",
         "/nowhere");
 }

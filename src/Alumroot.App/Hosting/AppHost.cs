@@ -47,6 +47,7 @@ public static class AppHost
         app.UseMiddleware<SafetyHeaders>();
         app.UseRateLimiter();
         app.UseMiddleware<EnteredOnly>();
+        app.UseMiddleware<TooLarge>();
         app.UseResponseCompression();
         app.UseExceptionHandler("/unexpected", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
@@ -66,7 +67,7 @@ public static class AppHost
         services.AddSingleton(options.Clock);
         services.AddSingleton(studio);
         services.AddSingleton<PlanShelf>();
-        services.AddSingleton(s => new Share(options.Share, OwnAddresses.Find(), s.GetRequiredService<IDataProtectionProvider>()));
+        services.AddSingleton(s => new Share(options.Share, options.Share is null ? [] : OwnAddresses.Find(), s.GetRequiredService<IDataProtectionProvider>()));
         services.AddRateLimiter(Attempts.Limit);
         services.AddSingleton<IHostLifetime, EndedByTheVerb>();
         services.AddRazorComponents();

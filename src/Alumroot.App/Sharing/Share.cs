@@ -21,12 +21,12 @@ public sealed class Share
 
     /// <summary>A share; closed from the beginning when there is no passphrase.</summary>
     /// <param name="passphrase">What visitors have to give, or null.</param>
-    /// <param name="names">The names by which this machine is reached.</param>
+    /// <param name="names">The names by which this machine is reached from the network.</param>
     /// <param name="protection">Signs the cookies with the studio's keys.</param>
     public Share(Passphrase? passphrase, IReadOnlyList<string> names, IDataProtectionProvider protection)
     {
         (_passphrase, _open) = (passphrase, passphrase is not null);
-        Names = passphrase is null ? [] : names;
+        Names = names;
         _seal = protection.CreateProtector("Alumroot.Sharing").ToTimeLimitedDataProtector();
     }
 
