@@ -1,8 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
+using Alumroot.App.Hosting;
 using Alumroot.Studio;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
+using Microsoft.AspNetCore.Builder;
 
 namespace Alumroot.Benchmarks;
 
@@ -38,8 +40,21 @@ internal static class LargeStudioRun
         Time("latest 50 entries", () => studio.Latest(Page).Count);
         Time("count of entries", () => (int)studio.Count());
         Time("what is due", () => studio.Due(Page).Count);
+        Pages(studio, chance);
         Time("an entry more", () => studio.Append(new Noted { Note = "cloudy again" }.ToEntry(EntryId.New(TimeProvider.System.GetUtcNow()), SubjectKey.Batch(2017 + chance.Next(10), chance.Next(1, 10_001)), TimeProvider.System.GetLocalNow())) is null ? 0 : 1);
         Time("a new batch with the next number", () => studio.AppendNew(SubjectClass.Batch, EntryId.New(TimeProvider.System.GetUtcNow()), new BatchPlanned("Weld", "/lakes/plan?dyestuff=weld", 1, "0.1.0"), TimeProvider.System.GetLocalNow()) is null ? 0 : 1);
+    }
+
+    private static void Pages(StudioStore studio, Random chance)
+    {
+        using WebApplication app = AppHost.Build(new AppOptions(), studio);
+        app.StartAsync().GetAwaiter().GetResult();
+        using var client = new HttpClient { BaseAddress = new Uri(app.Urls.First()) };
+        foreach (string path in new[] { "/", "/lakes", "/lakes?stage=washing", "/lakes?q=" + LargeStudio.CommonWord, "/lakes?q=weld+" + LargeStudio.RareWord, "/find?q=" + LargeStudio.CommonWord, "/kept", "/shelf", "/studio" })
+            Time($"page {path}", () => Length(path));
+        Time("page of one batch", () => Length(FormattableString.Invariant($"/lakes/{SubjectKey.Batch(2017 + chance.Next(10), chance.Next(1, 10_001))}")));
+
+        int Length(string path) => client.GetByteArrayAsync(new Uri(path, UriKind.Relative)).GetAwaiter().GetResult().Length;
     }
 
     private static void Time(string what, Func<int> work)

@@ -19,6 +19,7 @@ public sealed class IntegrityTests
     [InlineData("UPDATE entry SET chain_sha256 = '' WHERE sequence = 2", FindingKeys.ChainBroken)]
     [InlineData("UPDATE subject SET stage = 'dry'", FindingKeys.ListDiffers)]
     [InlineData("DELETE FROM subject", FindingKeys.ListDiffers)]
+    [InlineData("UPDATE subject_text SET words = 'other' WHERE rowid = (SELECT search_row FROM subject LIMIT 1)", FindingKeys.SearchDiffers)]
     [InlineData("DELETE FROM subject_text WHERE rowid = (SELECT search_row FROM subject LIMIT 1)", FindingKeys.SearchDiffers)]
     public void A_change_in_the_file_is_found(string sql, string key)
     {

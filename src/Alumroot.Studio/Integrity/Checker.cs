@@ -25,10 +25,9 @@ internal sealed class Checker(Database database, PhotoFolder photos)
         List<Entry> entries = Entries(context);
         Corrections(entries);
         Pictures(context);
-        Lists(context, entries);
+        Lists(context, connection, entries);
         Lots(entries);
-        if (connection.Number("SELECT count(*) FROM subject_text") != context.Subjects.LongCount()
-            || connection.Number("SELECT count(*) FROM subject WHERE search_row IS NULL OR search_row NOT IN (SELECT rowid FROM subject_text)") > 0) Found(FindingKeys.SearchDiffers, FindingLevel.Look, StudioStore.DatabaseName);
+        if (connection.Number("SELECT count(*) FROM subject_text") != context.Subjects.LongCount()) Found(FindingKeys.SearchDiffers, FindingLevel.Look, StudioStore.DatabaseName);
         long aside = context.Aside.LongCount();
         if (aside > 0) Found(FindingKeys.KeptAside, FindingLevel.Look, StudioStore.DatabaseName, aside.ToString(CultureInfo.InvariantCulture));
         return _findings;
@@ -78,13 +77,14 @@ internal sealed class Checker(Database database, PhotoFolder photos)
         foreach (string unnamed in photos.All().Except(named)) Found(FindingKeys.PhotoUnnamed, FindingLevel.Note, unnamed);
     }
 
-    private void Lists(StudioContext context, List<Entry> entries)
+    private void Lists(StudioContext context, SqliteConnection connection, List<Entry> entries)
     {
         Dictionary<string, SubjectRow> kept = context.Subjects.ToDictionary(s => s.Subject);
         foreach (IGrouping<SubjectKey, Entry> subject in entries.GroupBy(e => e.Subject))
         {
             string key = subject.Key.ToString();
             if (!kept.Remove(key, out SubjectRow? row) || row with { SearchRow = null } != SubjectRow.Of(SubjectLine.Of(subject.Key, [.. subject]))) Found(FindingKeys.ListDiffers, FindingLevel.Look, key);
+            else if (!connection.Texts("SELECT words FROM subject_text WHERE rowid = $row", ("$row", row.SearchRow)).SequenceEqual([SearchWords.Of([.. subject])])) Found(FindingKeys.SearchDiffers, FindingLevel.Look, key);
             if (subject.Key.Class == SubjectClass.Batch && BatchState.Of(subject.Key, subject) is { PlanCount: > 1 and var plans })
                 Found(FindingKeys.TwoPlans, FindingLevel.Look, key, plans.ToString(CultureInfo.InvariantCulture));
         }
