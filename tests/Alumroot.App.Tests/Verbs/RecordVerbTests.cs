@@ -34,7 +34,7 @@ public sealed class RecordVerbTests : IDisposable
         Assert.Equal(["stands", "stands", "superseded", "stands"], entries.Select(e => e.GetProperty("standing").GetString()));
         Assert.Equal(0.003, entries[2].GetProperty("payload").GetProperty("values")[0].GetProperty("si_value").GetDouble());
         await Says("show lot-1", "Left +450 g");
-        await Says("list froth", $"{batch} .* alkali");
+        await Says("list froth", $"{batch} .* thrown-down");
         await Says("list --csv", "^subject,title,stage,");
         await Says("check", "5 entries and 0 photographs are whole");
         await Says("backup", "Copied 5 entries and 0 photographs");
