@@ -132,7 +132,14 @@ public sealed class BenchForm
             values.Add(value with { Name = Sieve + name, Instrument = "scale" });
         }
         if (values.Count == 0) return Wrong(Sieve + BenchGuide.SieveNames[0], "Nothing was typed. Give the grams on at least one sieve, or tap Not sieved.");
-        return step with { Values = [.. values, new Measured("amount", string.Create(CultureInfo.InvariantCulture, $"{values.Sum(v => v.SiValue) * 1000:0.###} g"), Math.Round(values.Sum(v => v.SiValue), 9), Measured.Kilogram, "sum")] };
+        return step with { Values = [.. values, Sum(values)] };
+    }
+
+    /// <summary>All sieves together, as the amount that the step ends with.</summary>
+    internal static Measured Sum(IReadOnlyList<Measured> sieves)
+    {
+        double kilograms = Math.Round(sieves.Sum(v => v.SiValue), 9);
+        return new Measured("amount", string.Create(CultureInfo.InvariantCulture, $"{kilograms * 1000:0.###} g"), kilograms, Measured.Kilogram, "sum");
     }
 
     private static string WithUnit(string typed, string unit) => typed.All(c => char.IsDigit(c) || c is '.' or ',' or ' ') ? typed + unit : typed;

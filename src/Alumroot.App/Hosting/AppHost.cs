@@ -4,6 +4,7 @@ using Alumroot.App.Layout;
 using Alumroot.App.Sharing;
 using Alumroot.Studio;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.ResponseCompression;
 
 namespace Alumroot.App.Hosting;
@@ -32,6 +33,7 @@ public static class AppHost
             kestrel.AddServerHeader = false;
             if (options.Share is null) kestrel.ListenLocalhostOrFree(options.Port);
             else kestrel.ListenAnyIP(options.Port);
+            kestrel.Limits.MaxRequestBodySize = Limits.MostRequestBytes;
         });
         builder.Logging.ClearProviders();
         builder.Logging.AddSimpleConsole(console => console.SingleLine = true);
@@ -69,6 +71,7 @@ public static class AppHost
         services.AddSingleton<PlanShelf>();
         services.AddSingleton(s => new Share(options.Share, options.Share is null ? [] : OwnAddresses.Find(), s.GetRequiredService<IDataProtectionProvider>()));
         services.AddRateLimiter(Attempts.Limit);
+        services.Configure<FormOptions>(form => form.MultipartBodyLengthLimit = Limits.MostRequestBytes);
         services.AddSingleton<IHostLifetime, EndedByTheVerb>();
         services.AddRazorComponents();
         services.AddHttpContextAccessor();

@@ -1,5 +1,4 @@
 using Alumroot.Studio;
-using Alumroot.Studio.Exchange;
 
 namespace Alumroot.App.Studio;
 
@@ -9,28 +8,20 @@ public sealed class DemoStudio : IDisposable
     /// <summary>What it is called.</summary>
     public const string Name = "Tarnwick Workroom";
 
-    private const string Resource = "demo/studio.zip";
-
     private DemoStudio(StudioStore store) => Store = store;
 
     /// <summary>The open studio.</summary>
     public StudioStore Store { get; }
 
-    /// <summary>Unpacks and opens it.</summary>
+    /// <summary>Fills and opens it.</summary>
     /// <param name="clock">The clock of the program.</param>
     /// <exception cref="StudioException">The folder for passing things cannot be written.</exception>
     public static DemoStudio Open(TimeProvider clock)
     {
+        ArgumentNullException.ThrowIfNull(clock);
         string folder = Path.Combine(Path.GetTempPath(), $"alumroot-demo-{Guid.NewGuid():N}");
         StudioStore store = StudioStore.Open(folder, StudioAccess.Write, clock);
-        using Stream? packed = typeof(DemoStudio).Assembly.GetManifestResourceStream(Resource);
-        if (packed is not null)
-        {
-            string zip = Path.Combine(folder, "demo.zip");
-            using (FileStream file = File.Create(zip)) packed.CopyTo(file);
-            if (store.Import(zip) is not ImportOutcome.Merged) throw new InvalidOperationException("The demo studio that was built into the program does not open.");
-            File.Delete(zip);
-        }
+        store.AppendAll(DemoRecord.At(clock.GetLocalNow()));
         return new DemoStudio(store);
     }
 
