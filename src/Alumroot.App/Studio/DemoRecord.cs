@@ -59,7 +59,7 @@ internal static class DemoRecord
         Dictionary<LotClass, string> chosen = lake.TryGetProperty("lots", out JsonElement named)
             ? named.EnumerateObject().ToDictionary(l => Enum.Parse<LotClass>(l.Name, ignoreCase: true), l => lots[l.Value.GetString()!])
             : [];
-        BatchPlanned planned = BatchBeginning.Of(PlanMaker.Answer(request)) with { Lots = [.. chosen.Select(c => new LotChoice(c.Key, c.Value))] };
+        BatchPlanned planned = BatchBeginning.Of(PlanReader.Read(request)) with { Lots = [.. chosen.Select(c => new LotChoice(c.Key, c.Value))] };
         DateTimeOffset at = begun;
         int number = 0;
         entries.Add(planned.ToEntry(Next(), key, at));

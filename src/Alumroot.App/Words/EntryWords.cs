@@ -45,5 +45,7 @@ public static class EntryWords
         return what.Length > 0 ? $"{name}: {what}" : name;
     }
 
-    private static string Of(Measured value) => $"{(value.Name == "ph" ? "pH " : value.Name == "amount" ? "" : value.Name + " ")}{value.Typed}{(value.Instrument is { } i ? $" ({i})" : "")}";
+    private static string Of(Measured value) => value.Name.StartsWith(BenchForm.Sieve, StringComparison.Ordinal)
+        ? $"{(value.Name[BenchForm.Sieve.Length..] is var opening && opening == "pan" ? "pan" : opening + " µm")} {value.Typed}"
+        : value.Instrument == "sum" ? $"{value.Typed} in all" : $"{(value.Name == "ph" ? "pH " : value.Name == "amount" ? "" : value.Name + " ")}{value.Typed}{(value.Instrument is { } i ? $" ({i})" : "")}";
 }
