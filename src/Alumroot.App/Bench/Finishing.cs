@@ -25,7 +25,7 @@ internal static class Finishing
         if (latest == Acts.WashDone) return FilterOn();
         if (latest == Acts.FilterOn) return FilterOff(lake);
         if (latest == Acts.FilterOff) return DryWeigh(lake, first: true);
-        if (latest == Acts.DryWeighed) return DryOn(lake);
+        if (latest == Acts.DryWeighed) return DryWords.IsConstant(lake) ? Dry(lake) : DryOn(lake);
         if (latest == Acts.DryOn) return DryWeigh(lake, first: false);
         if (latest == Acts.DryDone) return Grind();
         return latest == Acts.Ground ? Sieve() : null;
@@ -82,6 +82,13 @@ internal static class Finishing
     {
         Why = first ? ["On its dish, thin, at no more than 40 °C and out of the sun. Take the bowl off."] : DryWords.Progress(lake),
         Also = [new BenchChoice(Acts.DryDone, first ? "It is dry already" : "It is dry: on to grinding")],
+    };
+
+    private static BenchStep Dry(LakeInWork lake) => new(Acts.DryDone, "Dry: constant", "It is dry", new BenchPad.Done("Dry: on to grinding"))
+    {
+        StopHere = true,
+        Why = DryWords.Progress(lake),
+        Also = [new BenchChoice(Acts.DryWeighed, "Weigh once more all the same")],
     };
 
     private static BenchStep DryOn(LakeInWork lake) => new(Acts.DryOn, "Dry", "Look again in", new BenchPad.Wait(Long, "Another time, such as 8 h"))

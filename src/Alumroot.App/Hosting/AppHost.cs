@@ -53,6 +53,7 @@ public static class AppHost
         app.UseResponseCompression();
         app.UseExceptionHandler("/unexpected", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.UseMiddleware<TroubleAsPage>();
         app.UseAntiforgery();
         app.MapHealthChecks("/healthz");
         app.MapStaticAssets();
