@@ -2,8 +2,8 @@ using System.CommandLine;
 using System.Text.Json;
 using Alumroot.App.Output;
 using Alumroot.App.Requests;
-using Alumroot.App.Words;
 using Alumroot.App.Verbs.Plan;
+using Alumroot.App.Words;
 using Alumroot.Chemistry.Planning;
 
 namespace Alumroot.App.Verbs;
