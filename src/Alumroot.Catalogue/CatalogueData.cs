@@ -20,6 +20,7 @@ public sealed class CatalogueData
     private readonly Shelf<WasteAdvice> _waste;
     private readonly Shelf<ProcessFact> _processFacts;
     private readonly Shelf<Trouble> _troubles;
+    private readonly Shelf<Vapour> _vapours;
     private readonly Lazy<CatalogueSearch> _search;
 
     private CatalogueData()
@@ -35,6 +36,7 @@ public sealed class CatalogueData
         _waste = Shelf<WasteAdvice>.Read("waste.csv", WasteAdvice.Read, w => w.Key);
         _processFacts = Shelf<ProcessFact>.Read("process_facts.csv", ProcessFact.Read, f => f.Key);
         _troubles = Shelf<Trouble>.Read("trouble.csv", Trouble.Read, t => t.Key);
+        _vapours = Shelf<Vapour>.Read("vapours.csv", Vapour.Read, v => v.Key);
         AmmoniaStrengths = [.. EmbeddedTables.Read("ammonia_strength.csv").Rows
             .Select(row => AmmoniaStrength.Read(new Fields(row))).OrderBy(a => a.Percent)];
         _search = new Lazy<CatalogueSearch>(() => new CatalogueSearch(this));
@@ -74,6 +76,9 @@ public sealed class CatalogueData
     /// <summary>Troubles at the bench, one row per likely cause.</summary>
     public IReadOnlyList<Trouble> Troubles => _troubles.Rows;
 
+    /// <summary>Vapours and gases of the work.</summary>
+    public IReadOnlyList<Vapour> Vapours => _vapours.Rows;
+
     /// <summary>Ammonia solutions, weakest first.</summary>
     public IReadOnlyList<AmmoniaStrength> AmmoniaStrengths { get; }
 
@@ -106,6 +111,9 @@ public sealed class CatalogueData
 
     /// <summary>The rule of thumb with this key, or null.</summary>
     public ProcessFact? FindProcessFact(string key) => _processFacts.Find(key);
+
+    /// <summary>The vapour or gas with this key, or null.</summary>
+    public Vapour? FindVapour(string key) => _vapours.Find(key);
 
     /// <summary>The trouble row with this key, or null.</summary>
     public Trouble? FindTrouble(string key) => _troubles.Find(key);

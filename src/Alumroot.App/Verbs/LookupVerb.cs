@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Alumroot.App.Output;
+using Alumroot.App.Requests;
 using Alumroot.App.Verbs.Lookup;
 using Alumroot.Catalogue;
 
@@ -16,24 +17,33 @@ public static class LookupVerb
         var words = new Argument<string[]>("words")
         {
             HelpName = "WORDS",
-            Arity = ArgumentArity.OneOrMore,
+            Arity = ArgumentArity.ZeroOrMore,
             Description = "a plant, a salt, a word from the packet, or what went wrong",
         };
         var json = new Option<bool>("--json") { Description = "one JSON document, units in the names" };
+        var cases = new Option<string?>("--cases") { HelpName = "FILE.csv", Description = "instead of words: vapours and gases in a room, one case a line (columns id, kind, inputs)" };
         var verb = new Verb(
             "lookup",
             "Looks up dyestuffs, salts, alkalis, hazards and troubles, and says which are not known.",
             "alumroot lookup madder",
             "alumroot lookup white bloom",
-            "alumroot lookup alum --json");
+            "alumroot lookup alum --json",
+            "alumroot lookup --cases room.csv");
         verb.Add(words);
         verb.Add(json);
+        verb.Add(cases);
         words.Validators.Add(result =>
         {
             if (result.Tokens.FirstOrDefault(t => t.Value.StartsWith('-')) is { } stray)
                 result.AddError($"'lookup' has no option '{stray.Value}'. 'alumroot lookup --help' lists what it knows.");
         });
-        verb.SetAction(parsed => Run(string.Join(' ', parsed.GetRequiredValue(words)), parsed.GetValue(json), channels));
+        verb.SetAction(parsed => (parsed.GetValue(cases), parsed.GetRequiredValue(words)) switch
+        {
+            ({ } file, { Length: 0 }) => CaseFile.Answer(file, VapourCases.Of, channels),
+            ({ }, _) => channels.End(ExitCode.InputWrong, "'lookup' takes either words or a file of cases, not both."),
+            (null, { Length: 0 }) => channels.End(ExitCode.InputWrong, "'lookup' needs a word, such as: alumroot lookup madder"),
+            (null, var typed) => Run(string.Join(' ', typed), parsed.GetValue(json), channels),
+        });
         return verb;
     }
 
