@@ -34,7 +34,7 @@ internal static class Extracting
         string warm = lake.Plan is { } plan ? lake.Numbers.Warm(plan.Input.Temperature) : "the heat of the plan";
         return new BenchStep(Acts.DrawOut, bath == 1 ? "Extract: draw the colour out" : $"Extract: bath {bath}", "How long?", new BenchPad.Wait(Times, "Another time, such as 90 min or 6 h"))
         {
-            Why = [$"Keep it at {warm}, no hotter than the dyestuff stands; stir now and then. Never over an open flame with a solvent."],
+            Why = [$"Keep it at {warm}, no hotter than the dyestuff stands; stir now and then. Never over an open flame with a solvent: the handbook's page Solvent in the air reckons your room."],
         };
     }
 

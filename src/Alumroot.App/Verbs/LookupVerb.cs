@@ -26,7 +26,6 @@ public static class LookupVerb
             "lookup",
             "Looks up dyestuffs, salts, alkalis, hazards and troubles, and says which are not known.",
             "alumroot lookup madder",
-            "alumroot lookup white bloom",
             "alumroot lookup alum --json",
             "alumroot lookup --cases room.csv");
         verb.Add(words);
@@ -41,7 +40,7 @@ public static class LookupVerb
         {
             ({ } file, { Length: 0 }) => CaseFile.Answer(file, VapourCases.Of, channels),
             ({ }, _) => channels.End(ExitCode.InputWrong, "'lookup' takes either words or a file of cases, not both."),
-            (null, { Length: 0 }) => channels.End(ExitCode.InputWrong, "'lookup' needs a word, such as: alumroot lookup madder"),
+            (null, { Length: 0 }) => channels.End(ExitCode.InputWrong, "'lookup' needs WORDS after it: a plant, a salt, a word from the packet, or what went wrong; or --cases FILE.csv."),
             (null, var typed) => Run(string.Join(' ', typed), parsed.GetValue(json), channels),
         });
         return verb;

@@ -2,7 +2,7 @@ using Alumroot.App.Requests;
 
 namespace Alumroot.App.Words;
 
-/// <summary>What the fields of a plan are called on the page and in sentences.</summary>
+/// <summary>What the fields of the forms are called on the page and in sentences.</summary>
 public static class FieldNames
 {
     private static readonly Dictionary<string, string> Names = new(StringComparer.Ordinal)
@@ -38,6 +38,12 @@ public static class FieldNames
         [PlanFields.SaltLot] = "Lot of the salt",
         [PlanFields.AlkaliLot] = "Lot of the alkali",
         [PlanFields.RepeatOf] = "Batch repeated",
+        [AirRequest.Solvent] = "Solvent",
+        [AirRequest.Amount] = "Amount",
+        [AirRequest.Room] = "Room",
+        [AirRequest.Opening] = "Opening of the vessel",
+        [AirRequest.Hours] = "Hours it stands open",
+        [AirRequest.AiringField] = "Airing",
     };
 
     /// <summary>The label of a field.</summary>
