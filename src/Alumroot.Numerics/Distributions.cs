@@ -16,6 +16,11 @@ public static class Distributions
     /// <param name="value">In standard deviations.</param>
     public static double NormalFraction(double value) => Normal.CDF(0, 1, value);
 
+    /// <summary>Quantile of Student's t distribution.</summary>
+    /// <param name="probability">Between 0 and 1.</param>
+    /// <param name="freedom">Degrees of freedom, above 0.</param>
+    public static double StudentQuantile(double probability, double freedom) => StudentT.InvCDF(0, 1, freedom, probability);
+
     /// <summary>Quantile of weighted values: each stands for the middle of its share of the weight, straight between.</summary>
     /// <param name="sorted">Values in rising order; at least one.</param>
     /// <param name="weights">Weight of each value, in the same order, summing to 1.</param>
