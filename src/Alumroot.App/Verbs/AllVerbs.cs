@@ -15,6 +15,7 @@ public static class AllVerbs
         ServeVerb.Build(channels),
         PlanVerb.Build(channels),
         SolveVerb.Build(channels),
+        ColourVerb.Build(channels),
         LookupVerb.Build(channels),
         RecordVerb.Build(channels),
         ListVerb.Build(channels),

@@ -38,14 +38,15 @@ public sealed class Table
     /// <summary>Reads a table from text.</summary>
     /// <param name="name">What to call the table in messages.</param>
     /// <param name="text">The whole file.</param>
+    /// <param name="separator">What parts the fields; some programs write semicolons or tabs.</param>
     /// <exception cref="TableException">A quote is not closed, a row has too many fields, or there is no header.</exception>
-    public static Table Parse(string name, string text)
+    public static Table Parse(string name, string text, char separator = ',')
     {
         ArgumentNullException.ThrowIfNull(text);
         string[]? header = null;
         var rows = new List<TableRow>();
         Table? table = null;
-        foreach ((int line, string[] fields) in Records(name, text))
+        foreach ((int line, string[] fields) in Records(name, text, separator))
         {
             if (header is null)
             {
@@ -54,13 +55,13 @@ public sealed class Table
                 continue;
             }
             if (fields.Length > header.Length)
-                throw new TableException(name, line, null, $"the row has {fields.Length} fields but the header names {header.Length}; put quotes around text that holds a comma");
+                throw new TableException(name, line, null, $"the row has {fields.Length} fields but the header names {header.Length}; put quotes around text that holds a {(separator == ',' ? "comma" : "separator")}");
             rows.Add(new TableRow(table!, line, fields));
         }
         return table ?? throw new TableException(name, 1, null, "the file is empty; a first line with column names was expected");
     }
 
-    private static IEnumerable<(int Line, string[] Fields)> Records(string name, string text)
+    private static IEnumerable<(int Line, string[] Fields)> Records(string name, string text, char separator)
     {
         int i = text.Length > 0 && text[0] == '\uFEFF' ? 1 : 0;
         int line = 1;
@@ -94,9 +95,9 @@ public sealed class Table
                         break;
                     }
                 }
-                while (i < text.Length && text[i] is not (',' or '\n' or '\r')) field.Append(text[i++]);
+                while (i < text.Length && text[i] != separator && text[i] is not ('\n' or '\r')) field.Append(text[i++]);
                 fields.Add(field.ToString());
-                more = i < text.Length && text[i] == ',';
+                more = i < text.Length && text[i] == separator;
                 if (more) i++;
             }
             if (i < text.Length && text[i] == '\r') i++;
