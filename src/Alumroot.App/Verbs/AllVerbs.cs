@@ -16,6 +16,7 @@ public static class AllVerbs
         PlanVerb.Build(channels),
         SolveVerb.Build(channels),
         ColourVerb.Build(channels),
+        FilmVerb.Build(channels),
         LookupVerb.Build(channels),
         RecordVerb.Build(channels),
         ListVerb.Build(channels),
