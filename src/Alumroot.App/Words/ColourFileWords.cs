@@ -29,6 +29,7 @@ public static class ColourFileWords
         FaultKind.NoEnd => $"{f.Expected} is missing, so the file was cut short. Copy or export it again",
         FaultKind.Duplicate => "this occurs twice. Keep the one that is meant",
         FaultKind.SameId => "this name occurs twice in one table. Give each sample its own",
+        FaultKind.Impossible when f.Field is "Lab" or "XYZ" => $"{f.Found} cannot be the colour of a surface. Look for exchanged columns or another scale",
         FaultKind.Impossible => $"{f.Found} cannot be. Reflectances run from 0 to 1, or from 0 to 100 with --percent",
         FaultKind.NoFormat => $"there are data without names for the columns{(f.Found is null ? "" : $" (found {f.Found})")}. CGATS needs BEGIN_DATA_FORMAT; a plain table needs heads such as 380, R380 or L, a, b",
         FaultKind.OpenQuote => "a quote is opened and not closed. Close it in the same line",

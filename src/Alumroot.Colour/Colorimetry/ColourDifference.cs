@@ -48,7 +48,7 @@ public readonly record struct Ciede2000(double DeltaE, double Lightness, double 
     /// <summary>The difference of two colours; the same in both directions.</summary>
     public static Ciede2000 Of(Lab first, Lab second)
     {
-        double g = 1.5 - 0.5 * Math.Sqrt(Seventh((first.Chroma + second.Chroma) / 2));
+        double g = Stretch((first.Chroma + second.Chroma) / 2);
         var one = new Lab(first.L, g * first.A, first.B);
         var two = new Lab(second.L, g * second.A, second.B);
         double c1 = one.Chroma, c2 = two.Chroma, h1 = one.HueDegrees, h2 = two.HueDegrees, turn = h2 - h1;
@@ -58,15 +58,23 @@ public readonly record struct Ciede2000(double DeltaE, double Lightness, double 
         else if (turn < -180 - OppositeWithinDegrees) turn += 360;
         double meanHue = grey ? h1 + h2 : Math.Abs(h1 - h2) <= 180 + OppositeWithinDegrees ? (h1 + h2) / 2 : h1 + h2 < 360 ? (h1 + h2 + 360) / 2 : (h1 + h2 - 360) / 2;
         double meanL = (first.L + second.L) / 2, meanC = (c1 + c2) / 2;
-        double t = 1 - 0.17 * Cos(meanHue - 30) + 0.24 * Cos(2 * meanHue) + 0.32 * Cos(3 * meanHue + 6) - 0.2 * Cos(4 * meanHue - 63);
-        double away = (meanL - 50) * (meanL - 50);
-        double lightness = (second.L - first.L) / (1 + 0.015 * away / Math.Sqrt(20 + away));
-        double chroma = (c2 - c1) / (1 + 0.045 * meanC);
-        double hue = 2 * Math.Sqrt(c1 * c2) * Sin(turn / 2) / (1 + 0.015 * meanC * t);
+        (double sl, double sc, double sh) = Weights(meanL, meanC, meanHue);
+        double lightness = (second.L - first.L) / sl, chroma = (c2 - c1) / sc, hue = 2 * Math.Sqrt(c1 * c2) * Sin(turn / 2) / sh;
         double bend = (meanHue - 275) / 25;
         double rotation = -2 * Math.Sqrt(Seventh(meanC)) * Sin(60 * Math.Exp(-bend * bend)) * chroma * hue;
         return new(Math.Sqrt(Math.Max(0, lightness * lightness + chroma * chroma + hue * hue + rotation)), lightness, chroma, hue, rotation);
     }
+
+    /// <summary>By how much a difference in lightness, chroma and hue counts less than in CIELAB.</summary>
+    internal static (double Lightness, double Chroma, double Hue) Weights(double l, double chroma, double hueDegrees)
+    {
+        double t = 1 - 0.17 * Cos(hueDegrees - 30) + 0.24 * Cos(2 * hueDegrees) + 0.32 * Cos(3 * hueDegrees + 6) - 0.2 * Cos(4 * hueDegrees - 63);
+        double away = (l - 50) * (l - 50);
+        return (1 + 0.015 * away / Math.Sqrt(20 + away), 1 + 0.045 * chroma, 1 + 0.015 * chroma * t);
+    }
+
+    /// <summary>By how much a* is stretched for colours of this chroma.</summary>
+    internal static double Stretch(double chroma) => 1.5 - 0.5 * Math.Sqrt(Seventh(chroma));
 
     private static double Seventh(double chroma)
     {

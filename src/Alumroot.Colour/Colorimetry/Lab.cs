@@ -45,6 +45,9 @@ public readonly record struct Lab(double L, double A, double B)
         return new Xyz(white.X * Expanded(y + A / 500), white.Y * Expanded(y), white.Z * Expanded(y - B / 200));
     }
 
+    /// <summary>How fast L*, a* and b* grow with the cube-root signals of X, Y, Z: the slope of the signal at a ratio to the white.</summary>
+    internal static double SignalSlope(double ratio) => ratio > Bend * Bend * Bend ? 1 / (3 * Math.Cbrt(ratio) * Math.Cbrt(ratio)) : Steep;
+
     private static double Compressed(double t) => t > Bend * Bend * Bend ? Math.Cbrt(t) : Steep * t + Foot;
 
     private static double Expanded(double f) => f > Bend ? f * f * f : (f - Foot) / Steep;

@@ -33,7 +33,7 @@ internal sealed class CgatsTable(string[] fields, IReadOnlyDictionary<string, st
                 Kind = Kind,
                 Spectrum = _bands.Length > 0 ? Spread(rows[r], r, spectra[r], scale) : Pairs(rows[r], r),
                 Lab = LabOf(rows[r], r),
-                Xyz = Triple(rows[r], r, "XYZ_X", "XYZ_Y", "XYZ_Z") is { } x ? new Xyz(x[0], x[1], x[2]) : null,
+                Xyz = Triple(rows[r], r, "XYZ_X", "XYZ_Y", "XYZ_Z") is { } x ? SpectrumRules.Checked(new Xyz(x[0], x[1], x[2]), rows[r][0].Line, id) : null,
             });
         }
         return new ColourTable(samples);

@@ -57,7 +57,7 @@ internal sealed class CsvReader
             {
                 Spectrum = bands.Length == 0 ? null : Spectrum.Of(bands.Select(b => b.Nanometres), bands.Select(b => Value(row, b.Column, id, b.Column))),
                 Lab = lab is null ? null : SpectrumRules.Checked(new Lab(Number(row, lab[0], id), Number(row, lab[1], id), Number(row, lab[2], id)), row.Line, id),
-                Xyz = xyz is null ? null : new Xyz(Number(row, xyz[0], id), Number(row, xyz[1], id), Number(row, xyz[2], id)),
+                Xyz = xyz is null ? null : SpectrumRules.Checked(new Xyz(Number(row, xyz[0], id), Number(row, xyz[1], id), Number(row, xyz[2], id)), row.Line, id),
             });
         }
         return samples;

@@ -33,7 +33,7 @@ internal sealed class CxfReader(XElement root, bool percent)
                 Kind = kind,
                 Spectrum = (reflectance ?? transmittance ?? emission) is { } spectrum ? SpectrumOf(spectrum, kind, id, kind == SpectrumKind.Emission ? 1 : scale) : null,
                 Lab = values?.Element(Core + "ColorCIELab") is { } lab ? SpectrumRules.Checked(new Lab(Number(lab, "L", id), Number(lab, "A", id), Number(lab, "B", id)), XmlColours.LineOf(lab), id) : null,
-                Xyz = values?.Element(Core + "ColorCIEXYZ") is { } xyz ? new Xyz(Number(xyz, "X", id), Number(xyz, "Y", id), Number(xyz, "Z", id)) : null,
+                Xyz = values?.Element(Core + "ColorCIEXYZ") is { } xyz ? SpectrumRules.Checked(new Xyz(Number(xyz, "X", id), Number(xyz, "Y", id), Number(xyz, "Z", id)), XmlColours.LineOf(xyz), id) : null,
             });
         }
         Dictionary<string, string> keywords = root.Elements(Core + "FileInformation").Elements().Where(e => !e.HasElements).GroupBy(e => e.Name.LocalName).ToDictionary(g => g.Key, g => g.First().Value);

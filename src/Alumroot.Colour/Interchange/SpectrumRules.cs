@@ -80,5 +80,9 @@ internal static partial class SpectrumRules
     internal static Lab Checked(Lab lab, int line, string sample) =>
         lab.L is >= -1 and <= 200 && Math.Abs(lab.A) <= 500 && Math.Abs(lab.B) <= 500 ? lab : throw new FaultException(new(FaultKind.Impossible, line) { Sample = sample, Field = "Lab", Found = $"{Text(lab.L)} {Text(lab.A)} {Text(lab.B)}" });
 
+    /// <summary>Asks that tristimulus values can be those of a surface.</summary>
+    internal static Xyz Checked(Xyz xyz, int line, string sample) =>
+        Math.Min(xyz.X, Math.Min(xyz.Y, xyz.Z)) >= -1 && Math.Max(xyz.X, Math.Max(xyz.Y, xyz.Z)) <= 1000 ? xyz : throw new FaultException(new(FaultKind.Impossible, line) { Sample = sample, Field = "XYZ", Found = $"{Text(xyz.X)} {Text(xyz.Y)} {Text(xyz.Z)}" });
+
     internal static string Text(double x) => x.ToString("g10", CultureInfo.InvariantCulture);
 }

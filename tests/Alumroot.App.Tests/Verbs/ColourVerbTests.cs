@@ -107,6 +107,18 @@ public sealed class ColourVerbTests : IDisposable
     }
 
     [Fact]
+    public async Task A_colour_that_cannot_be_and_a_lamp_without_light_are_refused()
+    {
+        Command far = await Command.Of(["colour", Write("xyz.csv", "id,X,Y,Z\none,1e300,20,20\n"), "--json"]);
+        Assert.Equal(ExitCode.InputWrong, far.Code);
+        Assert.Contains("cannot be the colour of a surface", far.Messages, StringComparison.Ordinal);
+        string dark = Write("dark.csv", "wavelength_nm,lamp\n" + string.Concat(Enumerable.Range(0, 41).Select(i => $"{380 + 10 * i},0\n")));
+        Command lamp = await Command.Of(["colour", Write("lab.csv", "id,L,a,b\none,60,-34,36\n"), "--illuminant", dark]);
+        Assert.Equal(ExitCode.InputWrong, lamp.Code);
+        Assert.Contains("shines", lamp.Messages, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Every_fault_of_a_file_has_its_sentence()
     {
         string all = string.Join("\n", Enum.GetValues<FaultKind>().Select(kind => ColourFileWords.Of("chips.txt", new ImportFault(kind, 7) { Sample = "S2", Field = "R400", Found = "3", Expected = "4" }))) + "\n";

@@ -63,7 +63,7 @@ public sealed class FilmVerbTests : IDisposable
         // The same at every wavelength, so Y has the same ratio.
         Assert.Equal(0.979522539, row.Number("contrast_ratio_y"), 1e-8);
         Assert.Equal(FilmOptics.Over(new Layer(0.8264, 0.6068), 0.5), row.Number("r_predicted"), 1e-8);
-        Assert.True(row.Number("hiding_thickness_98") > 0.1);
+        Assert.True(row.Number("hiding_thickness") > 0.1);
     }
 
     [Fact]
@@ -78,6 +78,23 @@ public sealed class FilmVerbTests : IDisposable
         Assert.Equal(JsonValueKind.Null, sample.GetProperty("thickness").ValueKind);
         Assert.Contains("only K/S is known", run.Messages, StringComparison.Ordinal);
         Assert.Contains("K and S are for the whole film", run.Messages, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_predicted_film_has_a_colour_with_its_distance_and_hiding_has_a_span()
+    {
+        // film_cases.csv, K22: KX = 0.5319, SX = 0.4358.
+        string file = Write("drawdown.csv", Rows(0.205790465395531, 0.05, 0.350938956335345, 0.8, 1));
+        Command run = await Command.Of(["film", file, "--json", "--thickness", "2", "--over", "0.8"]);
+        JsonElement sample = JsonDocument.Parse(run.Data).RootElement.GetProperty("samples")[0], predicted = sample.GetProperty("predicted"), hiding = sample.GetProperty("hiding_thickness");
+        // Grey all over: L* of the film's reflectance, by hand with CIELAB.
+        double reflectance = FilmOptics.Over(new Layer(1.0638, 0.8716), 0.8);
+        Assert.Equal(116 * Math.Cbrt(reflectance) - 16, predicted.GetProperty("lab")[0].GetDouble(), 1e-3);
+        Assert.InRange(predicted.GetProperty("interval_de00").GetDouble(), 0.01, 1);
+        double thickness = FilmOptics.ThicknessFor(new Layer(0.5319, 0.4358), 0.05, 0.8, 0.98)!.Value;
+        Assert.Equal(thickness, hiding.GetProperty("value").GetDouble(), 1e-6 * thickness);
+        Assert.InRange(thickness, hiding.GetProperty("low").GetDouble(), hiding.GetProperty("high").GetDouble());
+        Assert.True(hiding.GetProperty("high").GetDouble() > hiding.GetProperty("low").GetDouble());
     }
 
     [Theory]

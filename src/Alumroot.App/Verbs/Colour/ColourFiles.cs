@@ -50,8 +50,10 @@ internal static class ColourFiles
         }
         if (Read(typed, false, channels) is not { } document) return null;
         ColourSample[] lamps = [.. document.Samples.Where(s => s.Spectrum is not null)];
-        if (lamps is [{ Spectrum: { } power }] && power.Values.All(v => v >= 0) && power.Values.Any(v => v > 0)) return Illuminant.Measured(Path.GetFileName(typed), power);
-        channels.Messages.WriteLine($"{Path.GetFileName(typed)} holds {lamps.Length} spectra that could be a lamp. It must hold one, with no power below nothing.");
+        if (lamps is [{ Spectrum: { } power }] && power.Values.All(v => v >= 0) && double.IsFinite(White(power).Y)) return Illuminant.Measured(Path.GetFileName(typed), power);
+        channels.Messages.WriteLine($"{Path.GetFileName(typed)} holds {lamps.Length} spectra that could be a lamp. It must hold one that shines where it is seen, with no power below nothing.");
         return null;
     }
+
+    private static Xyz White(Spectrum power) => SpectralWeights.For(new ViewingCondition(Illuminant.Measured("lamp", power), Observer.TwoDegrees), power).White;
 }

@@ -29,12 +29,27 @@ internal sealed record FilmSample(string Name, IReadOnlyList<FilmBand> Bands, do
     private const double HidingRatio = 0.98;
 
     /// <summary>Contrast ratio by Y, D65 and 10 degrees; null when the wavelengths do not cover what is seen.</summary>
-    internal double? ContrastRatioY => Covers ? Y(b => b.Read.OverBlack) / Y(b => b.Read.OverWhite) : null;
+    internal Estimate? ContrastRatioY(FilmRequest request)
+    {
+        if (!Covers) return null;
+        double white = Y(b => b.Read.OverWhite), ratio = Y(b => b.Read.OverBlack) / white, half = 100 * request.Reading * Math.Sqrt(1 + ratio * ratio) / white;
+        return new Estimate(ratio, Math.Max(0, ratio - half), ratio + half);
+    }
 
-    /// <summary>Thickness for a contrast ratio of 0.98, by Y; null when a constant is missing or the film is too clear.</summary>
-    internal double? HidingThickness(FilmRequest request) => Covers && Film(request) is { } film
-        ? film.ThicknessFor(HidingRatio, [.. Bands.Select(b => b.Read.Black)], [.. Bands.Select(b => b.Read.White)], ViewingCondition.Paint)
-        : null;
+    /// <summary>Thickness for a contrast ratio of 0.98, by Y; null when a constant is missing, the film is too clear, or the readings leave it open. All wavelengths are taken to err alike.</summary>
+    internal Estimate? HidingThickness(FilmRequest request)
+    {
+        if (Hiding(request) is not { } value) return null;
+        double below = 0, above = 0;
+        foreach ((double black, double white) in (ReadOnlySpan<(double, double)>)(request.Reading > 0 ? [(1, 0), (-1, 0), (0, 1), (0, -1)] : []))
+        {
+            if (Shifted(black * request.Reading, white * request.Reading, request).Hiding(request) is not { } shifted) return null;
+            double off = shifted - value;
+            below += off < 0 ? off * off : 0;
+            above += off > 0 ? off * off : 0;
+        }
+        return new Estimate(value, Math.Max(0, value - Math.Sqrt(below)), value + Math.Sqrt(above));
+    }
 
     /// <summary>The predicted film's spectrum, when every wavelength is known.</summary>
     internal Spectrum? Predicted(FilmRequest request) =>
@@ -62,6 +77,16 @@ internal sealed record FilmSample(string Name, IReadOnlyList<FilmBand> Bands, do
         }
         return new FilmSample(name, bands, x ?? 1, x is not null);
     }
+
+    private double? Hiding(FilmRequest request) => Covers && Film(request) is { } film
+        ? film.ThicknessFor(HidingRatio, [.. Bands.Select(b => b.Read.Black)], [.. Bands.Select(b => b.Read.White)], ViewingCondition.Paint)
+        : null;
+
+    private FilmSample Shifted(double black, double white, FilmRequest request) => this with
+    {
+        Bands = [.. Bands.Select(b => b.Read with { OverBlack = b.Read.OverBlack + black, OverWhite = b.Read.OverWhite + white })
+            .Select((read, i) => new FilmBand(Bands[i].Nanometres, read, new FilmMeasurement(read, request.Surface, 0), Thickness))],
+    };
 
     private bool Covers => Bands.Count > 1 && Bands[0].Nanometres <= 400 && Bands[^1].Nanometres >= 700 && Bands.Zip(Bands.Skip(1)).All(p => p.Second.Nanometres - p.First.Nanometres <= 20);
 
