@@ -18,6 +18,14 @@ public class TableTests
     }
 
     [Fact]
+    public void Another_separator_leaves_commas_to_the_fields()
+    {
+        Table t = Table.Parse("t.csv", "id;x\nS1;0,054\n\"a;b\";2\n", ';');
+        Assert.Equal("0,054", t.Rows[0]["x"]);
+        Assert.Equal("a;b", t.Rows[1]["id"]);
+    }
+
+    [Fact]
     public void A_wrong_number_names_file_line_and_column()
     {
         Table t = Table.Parse("constants.csv", "k\n1\n-5,0x\n".Replace(",", ".", StringComparison.Ordinal));

@@ -110,7 +110,7 @@ public sealed class FilmMeasurement
     {
         double d = 2 * (g1 * r2 - g2 * r1);
         double a = ((1 + r1 * g1) * (r2 - g2) - (1 + r2 * g2) * (r1 - g1)) / d, q = ((r1 + g1) * (1 + r2 * g2) - (r2 + g2) * (1 + r1 * g1)) / d;
-        if (!(a >= 1 - Rounding) || !(q > 0)) return null;
+        if (!(a >= 1 - Rounding / Math.Min(1, Math.Abs(d))) || !(q > 0)) return null;
         double b = Math.Sqrt(Math.Max(0, (a - 1) * (a + 1)));
         if (!(q > b)) return null;
         double ratio = b / q, s = ratio < 1e-4 ? (1 + ratio * ratio / 3) / q : Math.Atanh(ratio) / b;

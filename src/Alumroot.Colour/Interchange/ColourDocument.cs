@@ -53,6 +53,9 @@ public sealed record ColourSample(string Id)
     /// <summary>What the spectrum is.</summary>
     public SpectrumKind Kind { get; init; }
 
+    /// <summary>Whether the spectrum is that of something seen by the light it gives back or lets through; one of unstated kind counts when all its values can be such shares.</summary>
+    public bool HasColour => Spectrum is not null && (Kind is SpectrumKind.Reflectance or SpectrumKind.Transmittance or SpectrumKind.Absorbance || (Kind == SpectrumKind.Unstated && Spectrum.Values.All(SpectrumRules.CanBeShare)));
+
     /// <summary>CIELAB as the file states it.</summary>
     public Lab? Lab { get; init; }
 

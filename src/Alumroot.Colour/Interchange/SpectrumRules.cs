@@ -18,7 +18,8 @@ internal static partial class SpectrumRules
     /// <summary>Fluorescent papers exceed 1; nothing of a studio exceeds this.</summary>
     private const double Most = 1.6;
 
-    private const double MostAbsorbance = 20;
+    /// <summary>A base line may lie a little wrong; no instrument tells absorbances above ten.</summary>
+    private const double LeastAbsorbance = -1, MostAbsorbance = 10;
 
     /// <summary>Values are percent when more than this share of a table exceeds what the 0 to 1 scale can hold.</summary>
     private const double PercentShare = 0.1;
@@ -52,6 +53,9 @@ internal static partial class SpectrumRules
                 throw new FaultException(new(FaultKind.Gap, line) { Found = $"{Text(nanometres[i - 1])}-{Text(nanometres[i])}", Expected = Text(WidestGapNanometres) });
     }
 
+    /// <summary>Whether a value can be a reflectance or a transmittance.</summary>
+    internal static bool CanBeShare(double value) => value is >= Least and <= Most;
+
     /// <summary>Whether the values of a table are percent, by their size.</summary>
     internal static bool LooksLikePercent(IEnumerable<double> values)
     {
@@ -70,8 +74,8 @@ internal static partial class SpectrumRules
         bool can = kind switch
         {
             SpectrumKind.Emission or SpectrumKind.Unstated => Math.Abs(value) < 1e12,
-            SpectrumKind.Absorbance => Math.Abs(value) <= MostAbsorbance,
-            _ => value is >= Least and <= Most,
+            SpectrumKind.Absorbance => value is >= LeastAbsorbance and <= MostAbsorbance,
+            _ => CanBeShare(value),
         };
         if (!can) throw new FaultException(new(FaultKind.Impossible, line) { Sample = sample, Field = field, Found = Text(written) });
     }

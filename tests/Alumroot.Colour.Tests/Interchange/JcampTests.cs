@@ -86,6 +86,26 @@ public class JcampTests
         Assert.All(s.Spectrum!.Values, v => Assert.Equal(0.5, v, 1e-12));
     }
 
+    [Theory]
+    [InlineData("ARBITRARY UNITS", "0.5", true)]
+    [InlineData("ARBITRARY UNITS", "500", false)]
+    [InlineData("ABSORBANCE", "-0.02", true)]
+    public void Values_without_a_unit_have_a_colour_only_when_they_can_be_shares(string units, string value, bool colour)
+    {
+        string text = $"##TITLE=x\n##JCAMP-DX=4.24\n##XUNITS=NANOMETERS\n##YUNITS={units}\n##XFACTOR=1\n##YFACTOR=1\n##FIRSTX=400\n##LASTX=700\n##NPOINTS=31\n##XYDATA=(X++(Y..Y))\n400 {string.Join(' ', Enumerable.Repeat(value, 31))}\n##END=\n";
+        Assert.Equal(colour, Read(text).HasColour);
+    }
+
+    [Theory]
+    [InlineData("ABSORBANCE", "-20")]
+    [InlineData("ABSORBANCE", "40")]
+    [InlineData("REFLECTANCE", "-0.2")]
+    public void Values_that_cannot_be_are_refused(string units, string value)
+    {
+        string text = $"##TITLE=x\n##JCAMP-DX=4.24\n##XUNITS=NANOMETERS\n##YUNITS={units}\n##XFACTOR=1\n##YFACTOR=1\n##FIRSTX=400\n##LASTX=700\n##NPOINTS=31\n##XYDATA=(X++(Y..Y))\n400 {string.Join(' ', Enumerable.Repeat(value, 31))}\n##END=\n";
+        Assert.Equal(FaultKind.Impossible, Assert.IsType<Import.Refused>(ColourFile.Read(Encoding.UTF8.GetBytes(text))).Fault.Kind);
+    }
+
     private static ColourSample Read(string text)
     {
         Import import = ColourFile.Read(Encoding.UTF8.GetBytes(text));

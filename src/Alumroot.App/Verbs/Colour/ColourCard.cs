@@ -23,7 +23,7 @@ internal sealed record ColourCard(
         string from;
         if (sample.Spectrum is { } spectrum)
         {
-            if (sample.Kind == SpectrumKind.Emission) return null;
+            if (!sample.HasColour) return null;
             SpectralWeights weights = SpectralWeights.For(seen, spectrum);
             white = weights.White;
             Spectrum shown = sample.Kind == SpectrumKind.Absorbance ? spectrum.Map(a => Math.Pow(10, -a)) : spectrum;
