@@ -92,10 +92,10 @@ public static class FilmVerb
         foreach (FilmSample sample in samples)
         {
             if (!sample.ThicknessKnown) channels.Messages.WriteLine($"{sample.Name}: no thickness is given, so K and S are for the whole film.");
-            foreach (IGrouping<string, FilmBand> reason in sample.Bands.GroupBy(b => FilmWords.Of(b.Measured.Found)).Where(g => g.Key.Length > 0))
+            foreach (IGrouping<string, DrawdownBand> reason in sample.Series.Bands.GroupBy(b => FilmWords.Of(b.Measured.Found)).Where(g => g.Key.Length > 0))
                 channels.Messages.WriteLine($"{sample.Name} at {Wavelengths([.. reason.Select(b => b.Nanometres)])} nm: {reason.Key}.");
         }
-        return samples.Any(s => s.Bands.Any(b => b.Measured.Found is not FilmFound.Nothing)) ? ExitCode.Done : ExitCode.CannotBeMet;
+        return samples.Any(s => s.Series.Bands.Any(b => b.Measured.Found is not FilmFound.Nothing)) ? ExitCode.Done : ExitCode.CannotBeMet;
     }
 
     private static string Wavelengths(IReadOnlyList<double> at) => at.Count <= 3 ? string.Join(", ", at) : $"{at[0]} to {at[^1]} ({at.Count} wavelengths)";

@@ -53,8 +53,14 @@ public sealed record ColourSample(string Id)
     /// <summary>What the spectrum is.</summary>
     public SpectrumKind Kind { get; init; }
 
-    /// <summary>Whether the spectrum is that of something seen by the light it gives back or lets through; one of unstated kind counts when all its values can be such shares.</summary>
-    public bool HasColour => Spectrum is not null && (Kind is SpectrumKind.Reflectance or SpectrumKind.Transmittance or SpectrumKind.Absorbance || (Kind == SpectrumKind.Unstated && Spectrum.Values.All(SpectrumRules.CanBeShare)));
+    /// <summary>The share of light that the sample gives back or lets through; null for a lamp, and for values of unstated kind that cannot be such shares.</summary>
+    public Spectrum? Shares => Kind switch
+    {
+        SpectrumKind.Absorbance => Spectrum?.Map(a => Math.Pow(10, -a)),
+        SpectrumKind.Emission => null,
+        SpectrumKind.Unstated when Spectrum is not null && !Spectrum.Values.All(SpectrumRules.CanBeShare) => null,
+        _ => Spectrum,
+    };
 
     /// <summary>CIELAB as the file states it.</summary>
     public Lab? Lab { get; init; }

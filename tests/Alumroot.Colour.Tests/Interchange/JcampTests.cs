@@ -93,7 +93,7 @@ public class JcampTests
     public void Values_without_a_unit_have_a_colour_only_when_they_can_be_shares(string units, string value, bool colour)
     {
         string text = $"##TITLE=x\n##JCAMP-DX=4.24\n##XUNITS=NANOMETERS\n##YUNITS={units}\n##XFACTOR=1\n##YFACTOR=1\n##FIRSTX=400\n##LASTX=700\n##NPOINTS=31\n##XYDATA=(X++(Y..Y))\n400 {string.Join(' ', Enumerable.Repeat(value, 31))}\n##END=\n";
-        Assert.Equal(colour, Read(text).HasColour);
+        Assert.Equal(colour, Read(text).Shares is not null);
     }
 
     [Theory]

@@ -21,13 +21,11 @@ internal sealed record ColourCard(
     {
         Xyz white = SpectralWeights.For(seen, Neutral).White, colour;
         string from;
-        if (sample.Spectrum is { } spectrum)
+        if (sample.Shares is { } shares)
         {
-            if (!sample.HasColour) return null;
-            SpectralWeights weights = SpectralWeights.For(seen, spectrum);
+            SpectralWeights weights = SpectralWeights.For(seen, shares);
             white = weights.White;
-            Spectrum shown = sample.Kind == SpectrumKind.Absorbance ? spectrum.Map(a => Math.Pow(10, -a)) : spectrum;
-            colour = weights.Of(shown.ValueSpan);
+            colour = weights.Of(shares.ValueSpan);
             from = sample.Kind is SpectrumKind.Absorbance or SpectrumKind.Transmittance ? "light let through" : "spectrum";
         }
         else if (sample.Lab is { } lab) (colour, from) = (lab.ToXyz(white), "Lab as stated");

@@ -1,6 +1,7 @@
 using Alumroot.App.Output;
 using Alumroot.App.Words;
 using Alumroot.Colour.Colorimetry;
+using Alumroot.Colour.Film;
 using Alumroot.Quantities;
 using Alumroot.Studio.Exchange;
 
@@ -9,18 +10,25 @@ namespace Alumroot.App.Verbs.Film;
 /// <summary>The answers of <c>film</c>.</summary>
 internal static class FilmOutput
 {
+    private const double HidingRatio = 0.98;
     private const int Digits = 10;
+
+    private static readonly string[] Heads =
+    [
+        "sample", "wavelength_nm", "k", "k_low", "k_high", "s", "s_low", "s_high", "k_over_s", "k_over_s_low", "k_over_s_high", "contrast_ratio", "r_predicted", "r_predicted_low", "r_predicted_high",
+        "contrast_ratio_y", "contrast_ratio_y_low", "contrast_ratio_y_high", "hiding_thickness", "hiding_thickness_low", "hiding_thickness_high", "known",
+    ];
+
+    private static ViewingCondition Seen => ViewingCondition.Paint;
 
     internal static void WriteCsv(IReadOnlyList<FilmSample> samples, FilmRequest request, TextWriter to)
     {
-        to.Write(Csv.Line("sample", "wavelength_nm", "k", "k_low", "k_high", "s", "s_low", "s_high", "k_over_s", "k_over_s_low", "k_over_s_high", "contrast_ratio",
-            "r_predicted", "r_predicted_low", "r_predicted_high", "contrast_ratio_y", "contrast_ratio_y_low", "contrast_ratio_y_high",
-            "hiding_thickness", "hiding_thickness_low", "hiding_thickness_high", "known"));
+        to.Write(Csv.Line([.. Heads]));
         foreach (FilmSample s in samples)
         {
-            object?[] whole = [.. Cells(s.ContrastRatioY(request)), .. Cells(s.HidingThickness(request))];
-            foreach (FilmBand b in s.Bands)
-                to.Write(Csv.Line([s.Name, b.Nanometres, .. Cells(b.K), .. Cells(b.S), .. Cells(b.Ratio), R(b.Measured.ContrastRatio.Value), .. Cells(b.Predicted(request)), .. whole, FilmWords.Of(b.Measured.Found)]));
+            object?[] whole = [.. Cells(s.Series.ContrastRatio(Seen)), .. Cells(s.Series.HidingThickness(HidingRatio, Seen))];
+            foreach (DrawdownBand b in s.Series.Bands)
+                to.Write(Csv.Line([s.Name, b.Nanometres, .. Cells(b.Absorption), .. Cells(b.Scattering), .. Cells(b.AbsorptionRatio), R(b.Measured.ContrastRatio.Value), .. Cells(Predicted(b, request)), .. whole, FilmWords.Of(b.Measured.Found)]));
         }
     }
 
@@ -32,36 +40,42 @@ internal static class FilmOutput
         Samples = samples.Select(s => new
         {
             Sample = s.Name,
-            Thickness = s.ThicknessKnown ? s.Thickness : (double?)null,
-            ContrastRatioY = R(s.ContrastRatioY(request)),
-            HidingThickness = R(s.HidingThickness(request)),
-            Predicted = Prediction(s, request),
-            Bands = s.Bands.Select(b => new
+            Thickness = s.ThicknessKnown ? s.Series.Thickness : (double?)null,
+            ContrastRatioY = R(s.Series.ContrastRatio(Seen)),
+            HidingThickness = R(s.Series.HidingThickness(HidingRatio, Seen)),
+            Predicted = request is { Thickness: { } x, Over: { } over } && s.Series.Predicted(x, over, Seen) is { } predicted ? Told(predicted, x, over) : null,
+            Bands = s.Series.Bands.Select(b => new
             {
                 WavelengthNm = b.Nanometres,
-                K = R(b.K),
-                S = R(b.S),
-                KOverS = R(b.Ratio),
+                K = R(b.Absorption),
+                S = R(b.Scattering),
+                KOverS = R(b.AbsorptionRatio),
                 ContrastRatio = R(b.Measured.ContrastRatio),
-                RPredicted = R(b.Predicted(request)),
+                RPredicted = R(Predicted(b, request)),
                 Known = FilmWords.Of(b.Measured.Found),
             }),
         }),
     }));
 
-    private static object? Prediction(FilmSample sample, FilmRequest request)
+    private static object Told(PredictedColour predicted, double thickness, double over)
     {
-        if (sample.Predicted(request) is not { } spectrum) return null;
-        SpectralWeights weights = SpectralWeights.For(ViewingCondition.Paint, spectrum);
-        Xyz xyz = weights.Of(spectrum.ValueSpan);
-        Lab lab = Lab.From(xyz, weights.White);
-        Srgb screen = Srgb.From(xyz, weights.White);
-        // The ends of the span at all wavelengths at once, which is the worst that readings erring alike can do.
-        double within = new[] { Ends(e => e.Low), Ends(e => e.High) }.Max(end => Ciede2000.Of(lab, weights.LabOf(end)).DeltaE);
-        return new { request.Thickness, request.Over, Illuminant = ViewingCondition.Paint.Light.Key, ObserverDegrees = ViewingCondition.Paint.Eye.Degrees, Lab = new[] { Math.Round(lab.L, 4), Math.Round(lab.A, 4), Math.Round(lab.B, 4) }, IntervalDe00 = Math.Round(within, 3), SrgbHex = screen.Hex, screen.InGamut, Name = ColourNames.Nearest(xyz, weights.White).Colour.Name };
-
-        double[] Ends(Func<Estimate, double> end) => [.. sample.Bands.Select(b => b.Predicted(request) is { } e ? end(e) : 0)];
+        Lab lab = Lab.From(predicted.Colour, predicted.White);
+        Srgb screen = Srgb.From(predicted.Colour, predicted.White);
+        return new
+        {
+            Thickness = thickness,
+            Over = over,
+            Illuminant = Seen.Light.Key,
+            ObserverDegrees = Seen.Eye.Degrees,
+            Lab = new[] { Math.Round(lab.L, 4), Math.Round(lab.A, 4), Math.Round(lab.B, 4) },
+            IntervalDe00 = Math.Round(predicted.WithinDeltaE2000, 3),
+            SrgbHex = screen.Hex,
+            screen.InGamut,
+            Name = ColourNames.Nearest(predicted.Colour, predicted.White).Colour.Name,
+        };
     }
+
+    private static Estimate? Predicted(DrawdownBand band, FilmRequest request) => request is { Thickness: { } x, Over: { } over } ? band.Over(x, over) : null;
 
     private static object?[] Cells(Estimate? e) => e is { } x ? [R(x.Value), R(x.Low), R(x.High)] : [null, null, null];
 
