@@ -25,6 +25,9 @@ public enum ActValue
 
     /// <summary>Grams on each sieve.</summary>
     Sieves,
+
+    /// <summary>A dilution row.</summary>
+    Row,
 }
 
 /// <summary>One thing that is done at the bench and kept as one entry.</summary>
@@ -48,6 +51,9 @@ public static class Acts
 
     /// <summary>Another bath of the same plant.</summary>
     public static Act AnotherBath { get; } = new("another-bath", StepKind.Extract, ActValue.Nothing);
+
+    /// <summary>A dilution row of the liquor is read.</summary>
+    public static Act RowRead { get; } = new("row-read", StepKind.Extract, ActValue.Row);
 
     /// <summary>The liquor's pH.</summary>
     public static Act LiquorRead { get; } = new("liquor-read", StepKind.Extract, ActValue.Ph, Ends: true);
@@ -121,7 +127,7 @@ public static class Acts
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Act> All { get; } =
     [
-        DyestuffIn, DrawOut, Strained, AnotherBath, LiquorRead, SaltIn, SecondSaltIn, SaltRead, SaltDone, AlkaliDissolved, AlkaliIn, AlkaliRead, AlkaliDone, Settle, DrawnOff,
+        DyestuffIn, DrawOut, Strained, AnotherBath, RowRead, LiquorRead, SaltIn, SecondSaltIn, SaltRead, SaltDone, AlkaliDissolved, AlkaliIn, AlkaliRead, AlkaliDone, Settle, DrawnOff,
         WashIn, WashSettle, WashRead, WashDone, FilterOn, FilterOff, DryWeighed, DryOn, DryDone, Ground, Sieved, NotSieved,
     ];
 

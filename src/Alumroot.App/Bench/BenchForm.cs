@@ -12,7 +12,7 @@ namespace Alumroot.App.Bench;
 public sealed class BenchForm
 {
     /// <summary>Names of its fields.</summary>
-    public const string Entry = "entry", After = "after", ActField = "act", Amount = "amount", Bowl = "bowl", Ph = "ph", Instrument = "instrument", Conductivity = "conductivity", Wait = "wait", Sure = "sure", Lot = "lot", Sieve = "sieve-";
+    public const string Entry = "entry", After = "after", ActField = "act", Amount = "amount", Bowl = "bowl", Ph = "ph", Instrument = "instrument", Conductivity = "conductivity", Wait = "wait", Sure = "sure", Lot = "lot", Sieve = "sieve-", Row = "row";
 
     private const int MostWaitDays = 60;
     private readonly Func<string, string?> _typed;
@@ -66,6 +66,7 @@ public sealed class BenchForm
             ActValue.Conductivity => Typed(Conductivity) is { } conductivity ? WithValue(step, TypedAmount.ConductivityOf(WithUnit(conductivity, " µS/cm")), Conductivity, null) : step,
             ActValue.Wait => ReadWait(step, now),
             ActValue.Sieves => ReadSieves(step),
+            ActValue.Row => ReadRow(step),
             _ => step,
         };
     }
@@ -133,6 +134,13 @@ public sealed class BenchForm
         }
         if (values.Count == 0) return Wrong(Sieve + BenchGuide.SieveNames[0], "Nothing was typed. Give the grams on at least one sieve, or tap Not sieved.");
         return step with { Values = [.. values, Sum(values)] };
+    }
+
+    private BatchStep? ReadRow(BatchStep step)
+    {
+        if (Typed(Row) is not { } typed) return Wrong(Row, "Nothing was typed. Write each glass as its part of liquor and its absorbance, such as 1/2 0.62; 1/4 0.31");
+        (IReadOnlyList<Measured> values, string? trouble) = RowText.Read(typed);
+        return trouble is null ? step with { Values = values } : Wrong(Row, trouble);
     }
 
     /// <summary>All sieves together, as the amount that the step ends with.</summary>

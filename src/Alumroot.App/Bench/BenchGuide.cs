@@ -25,6 +25,7 @@ public static class BenchGuide
     public static BenchStep AllTheSame(LakeInWork lake, Act act)
     {
         BenchStep next = Next(lake);
+        if (act == Acts.RowRead && next.Also.Any(a => a.Act == act)) return Extracting.ReadRow(lake);
         return next.Also.FirstOrDefault(a => a.Act == act) is { } also && act.Value == ActValue.Amount
             ? new BenchStep(act, next.Line, also.Label, new BenchPad.Amount(null, "", "How much, such as 1 g")) { Lot = next.Lot }
             : next;

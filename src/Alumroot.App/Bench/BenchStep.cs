@@ -85,6 +85,10 @@ public abstract record BenchPad
     /// <param name="Names">The sieves by their openings in micrometres, the widest first, and the pan.</param>
     public sealed record Sieves(IReadOnlyList<string> Names) : BenchPad;
 
+    /// <summary>A dilution row, typed.</summary>
+    /// <param name="Label">What is asked for.</param>
+    public sealed record Row(string Label) : BenchPad;
+
     /// <summary>Nothing more to do.</summary>
     public sealed record Nothing : BenchPad;
 }

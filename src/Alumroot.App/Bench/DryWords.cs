@@ -1,31 +1,39 @@
-using System.Globalization;
+using Alumroot.App.Words;
+using Alumroot.Chemistry.Process;
+using Alumroot.Quantities;
+using Alumroot.Studio.Documents;
 
 namespace Alumroot.App.Bench;
 
 /// <summary>What the weights of a drying cake say.</summary>
 internal static class DryWords
 {
-    // Constant mass: two weighings that differ by no more than the scale can tell, or half a percent (common practice, no source; laboratories ask for less between weighings an hour apart).
-    private const double ConstantShare = 0.005, ScaleSteps = 2;
-
-    /// <summary>Whether the last two weights are the same.</summary>
-    public static bool IsConstant(LakeInWork lake)
+    /// <summary>The drying as its weights tell it.</summary>
+    public static Drying Of(LakeInWork lake)
     {
-        double[] grams = [.. lake.Grams(Acts.DryWeighed)];
-        double step = lake.Plan?.Input.ScaleStep.Grams ?? 0.1;
-        return grams is [.., var before, var now] && Math.Abs(before - now) <= Math.Max(ScaleSteps * step, ConstantShare * now);
+        (DateTimeOffset At, double Grams)[] weights = [.. lake.Done.Where(d => d.Act == Acts.DryWeighed)
+            .SelectMany(d => d.Taken.Step.Values.Where(v => v.Name == "amount" && v.SiUnit == Measured.Kilogram).Select(v => (d.Taken.At, v.SiValue * 1000)))];
+        return DryingFit.Of([.. weights.Select(w => new Weighing((w.At - weights[0].At).TotalHours, w.Grams))], lake.Plan?.Input.ScaleStep ?? Mass.FromGrams(0.1));
     }
+
+    /// <summary>Whether two weights far enough apart are the same.</summary>
+    public static bool IsConstant(LakeInWork lake) => Of(lake) is Drying.Constant;
 
     public static IReadOnlyList<string> Progress(LakeInWork lake)
     {
-        double[] grams = [.. lake.Grams(Acts.DryWeighed)];
-        return grams switch
+        string last = lake.Grams(Acts.DryWeighed).ToArray() is { Length: > 0 } grams ? Weight(lake, grams[^1]) : "";
+        return Of(lake) switch
         {
-            [] => [],
-            [var only] => [string.Create(CultureInfo.InvariantCulture, $"First weight {only:0.0##} g. Two weights that stay the same say that it is dry.")],
-            [.., var before, var now] when now > before + 0.5 => [string.Create(CultureInfo.InvariantCulture, $"It weighs {now - before:0.0##} g more than before: is a bowl in it, or did it take up damp?")],
-            [.., var before, var now] when IsConstant(lake) => [string.Create(CultureInfo.InvariantCulture, $"The last two weights, {before:0.0##} and {now:0.0##} g, are the same: it is dry.")],
-            [.., var before, var now] => [string.Create(CultureInfo.InvariantCulture, $"Last weight {now:0.0##} g, {before - now:0.0##} g less than before: not dry yet.")],
+            Drying.NotKnown { Weights: 0 } => [],
+            Drying.NotKnown { Weights: 1 } => [$"First weight {last}. Two weights an hour or more apart that stay the same say that it is dry."],
+            Drying.NotKnown => [$"Last weight {last}: not dry yet. From the third weight on it can be said how long it still takes."],
+            Drying.Gained gained => [$"It weighs {Weight(lake, gained.GainGrams)} more than before: is a bowl in it, or did it take up damp?"],
+            Drying.TooSoon soon => [$"The last two weights are the same, but too close in time to tell. Wait another {WaitText.Of(TimeSpan.FromHours(soon.WaitHours))}."],
+            Drying.Constant => [$"The last two weights are the same, {last}: it is dry."],
+            Drying.StillDrying drying => [$"Last weight {last}. By its weights it will come to {lake.Numbers.Mass90(drying.EndGrams).Line}, in about {HourWords.Of(drying.ToGoHours)}."],
+            _ => [],
         };
     }
+
+    private static string Weight(LakeInWork lake, double grams) => lake.Numbers.Weighed(Estimate.Exact(grams)).Plain;
 }

@@ -25,7 +25,7 @@ internal static class Extracting
     public static BenchStep? After(LakeInWork lake, Act latest) =>
         latest == Acts.DyestuffIn || latest == Acts.AnotherBath ? DrawOut(lake)
         : latest == Acts.DrawOut ? Strain(lake)
-        : latest == Acts.Strained ? ReadLiquor(lake)
+        : latest == Acts.Strained || latest == Acts.RowRead ? ReadLiquor(lake)
         : null;
 
     private static BenchStep DrawOut(LakeInWork lake)
@@ -47,10 +47,21 @@ internal static class Extracting
         };
     }
 
+    /// <summary>The dilution row of the liquor that was strained last.</summary>
+    public static BenchStep ReadRow(LakeInWork lake) =>
+        new(Acts.RowRead, $"Extract: dilution row of bath {Math.Max(1, lake.Count(Acts.Strained))}", "Thin it, read each glass", new BenchPad.Row("Each glass: part of liquor, absorbance"))
+        {
+            Why =
+            [
+                "Such as 1/2 0.62; 1/4 0.31; 1/8 0.16. Glasses between 0.05 and 1.5 count.",
+                "Without an instrument give the light through the glass and through the same glass with water, as 1/4 49:100; the light must be linear, not the numbers of a picture.",
+            ],
+        };
+
     private static BenchStep ReadLiquor(LakeInWork lake) =>
         new(Acts.LiquorRead, "Extract: the liquor's own pH", "Read the pH", ReadingKeys.Around(lake, new Estimate(5, 4, 6)))
         {
-            Why = ["A strip on the cooled liquor, before anything goes in. On a strongly coloured liquor look through the back of the strip."],
-            Also = [new BenchChoice(Acts.AnotherBath, "Another bath of the same plant")],
+            Why = [.. PlantWords.RowRemark(lake) is { } remark ? [remark] : Array.Empty<string>(), "A strip on the cooled liquor, before anything goes in. On a strongly coloured liquor look through the back of the strip.", .. PlantWords.Of(lake)],
+            Also = [new BenchChoice(Acts.AnotherBath, "Another bath of the same plant"), new BenchChoice(Acts.RowRead, "Read a dilution row")],
         };
 }

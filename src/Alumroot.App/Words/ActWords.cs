@@ -11,6 +11,7 @@ public static class ActWords
         [Acts.DrawOut] = "colour drawn out",
         [Acts.Strained] = "liquor strained",
         [Acts.AnotherBath] = "another bath begun",
+        [Acts.RowRead] = "dilution row read",
         [Acts.LiquorRead] = "liquor read",
         [Acts.SaltIn] = "salt in",
         [Acts.SecondSaltIn] = "second salt in",

@@ -45,7 +45,9 @@ public static class EntryWords
         return what.Length > 0 ? $"{name}: {what}" : name;
     }
 
-    private static string Of(Measured value) => value.Name.StartsWith(BenchForm.Sieve, StringComparison.Ordinal)
+    private static string Of(Measured value) => value.Name.StartsWith(PlantWords.PartName, StringComparison.Ordinal) ? $"glass of {value.Typed}"
+        : value.Name.StartsWith(PlantWords.AbsorbanceName, StringComparison.Ordinal) ? $"absorbs {value.Typed}"
+        : value.Name.StartsWith(BenchForm.Sieve, StringComparison.Ordinal)
         ? $"{(value.Name[BenchForm.Sieve.Length..] is var opening && opening == "pan" ? "pan" : opening + " µm")} {value.Typed}"
         : value.Instrument == "sum" ? $"{value.Typed} in all" : $"{(value.Name == "ph" ? "pH " : value.Name == "amount" ? "" : value.Name + " ")}{value.Typed}{(value.Instrument is { } i ? $" ({i})" : "")}";
 }

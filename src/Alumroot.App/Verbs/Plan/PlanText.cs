@@ -58,7 +58,7 @@ internal static class PlanText
             Say(text, "washes", string.Join("; ", plan.Washes.Select(w => $"{(w.Number == 0 ? "first liquid" : w.Number.ToString(CultureInfo.InvariantCulture))} {numbers.Number(w.MicrosiemensPerCm25, "µS/cm").Line}")) + " at 25 °C");
         foreach (RuleOfThumb rule in plan.Rules)
             Say(text, rule.Key == "half-the-salt" ? "usual rule" : "just hydroxide", $"{numbers.Alkali(Estimate.Exact(rule.Alkali), alkali).Plain}; pH there {numbers.Ph90(rule.PhThere).Line}");
-        Say(text, "time, cost", "no own batch and no prices kept yet");
+        Say(text, "time, cost", "on the page of the plan (alumroot serve), from your own lakes and lots");
         if (answer.Assumptions.Count > 0)
         {
             text.AppendLine().AppendLine("Assumed");
