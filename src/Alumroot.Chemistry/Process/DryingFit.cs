@@ -15,7 +15,8 @@ public abstract record Drying
 
     /// <summary>Too few weights to see a curve.</summary>
     /// <param name="Weights">How many there are that count.</param>
-    public sealed record NotKnown(int Weights) : Drying;
+    /// <param name="WaitHours">How long to wait before the next, counted from the last.</param>
+    public sealed record NotKnown(int Weights, double WaitHours) : Drying;
 
     /// <summary>The last weight is more than the one before by more than chance: damp air, or another dish.</summary>
     /// <param name="GainGrams">By how much.</param>
@@ -31,7 +32,7 @@ public abstract record Drying
 
     /// <summary>It is drying on.</summary>
     /// <param name="EndGrams">What it will weigh when dry.</param>
-    /// <param name="ToGoHours">Until no more is to be lost than the weights can tell.</param>
+    /// <param name="ToGoHours">Until no more is to be lost than half a percent of the end mass, or two steps of the scale.</param>
     public sealed record StillDrying(Estimate EndGrams, Estimate ToGoHours) : Drying;
 }
 
@@ -53,13 +54,16 @@ public static class DryingFit
     private const int MostWeights = 6, TimeConstants = 60, Nodes = 15, MostPasses = 5, EnoughHeavy = 20;
     private const double ShortestHours = 0.2, LongestHours = 600;
 
+    // Chi-square for 1, 2 and 3 degrees of freedom, 99 % (tables, from memory): four, five and six weights that follow the law rarely stray further.
+    private static readonly double[] MostChiSquare = [6.63, 9.21, 11.34];
+
     /// <summary>What the weights say.</summary>
     /// <param name="weighings">In the order of time.</param>
     /// <param name="scaleStep">The smallest step of the scale.</param>
     public static Drying Of(IReadOnlyList<Weighing> weighings, Mass scaleStep)
     {
         ArgumentNullException.ThrowIfNull(weighings);
-        if (weighings.Count < 2) return new Drying.NotKnown(weighings.Count);
+        if (weighings.Count < 2) return new Drying.NotKnown(weighings.Count, weighings.Count == 0 ? 0 : LeastGapHours);
         Weighing before = weighings[^2], now = weighings[^1];
         double same = Math.Max(2 * scaleStep.Grams, SameRatio * now.Grams);
         if (now.Grams - before.Grams > same) return new Drying.Gained(now.Grams - before.Grams);
@@ -71,16 +75,19 @@ public static class DryingFit
                 : new Drying.TooSoon(LeastGapHours - (now.Hours - before.Hours));
         }
         Weighing[] last = [.. weighings.Skip(weighings.Count - MostWeights)];
-        return last.Length >= 3 && Fitted(last, scaleStep, same) is { } fitted ? fitted : new Drying.NotKnown(last.Length);
+        // Three weights at equal distances show the curve best: wait as long again as between the last two.
+        return Fitted(last, scaleStep) is { } fitted
+            ? fitted
+            : new Drying.NotKnown(last.Length, Math.Max(LeastGapHours, now.Hours - before.Hours));
     }
 
     private static double Sd(Weighing w, Mass step) => Math.Sqrt(step.Grams * step.Grams / 12 + HandlingRatio * HandlingRatio * w.Grams * w.Grams);
 
-    private static Drying.StillDrying? Fitted(Weighing[] weighings, Mass step, double same)
+    private static Drying.StillDrying? Fitted(Weighing[] weighings, Mass step)
     {
         var ends = new List<(double Value, double Weight)>();
         var hours = new List<(double Value, double Weight)>();
-        List<Fit> fits = Along(weighings, step);
+        List<Fit> fits = OfThoseThatFollow(weighings, step);
         if (fits.Count == 0) return null;
         double top = fits.Max(f => f.LnWeight);
         foreach (Fit f in fits)
@@ -93,14 +100,26 @@ public static class DryingFit
                 double end = f.End + off, left = f.Left + f.LeftPerEnd * off;
                 // A cake cannot weigh less than nothing when dry, nor gain by drying.
                 if (end <= 0 || left < 0) continue;
+                double dry = Math.Max(2 * step.Grams, SameRatio * end);
                 ends.Add((end, weight));
-                hours.Add((left <= same ? 0 : f.TimeConstantHours * Math.Log(left / same), weight));
+                hours.Add((left <= dry ? 0 : f.TimeConstantHours * Math.Log(left / dry), weight));
             }
         }
         return ends.Count == 0 ? null : new Drying.StillDrying(Spread(ends), Spread(hours));
     }
 
-    private readonly record struct Fit(double LnWeight, double TimeConstantHours, double End, double EndSd, double Left, double LeftPerEnd);
+    // A wet surface loses the same each hour and does not follow the law: the oldest weights are left out until the rest does, or three are left.
+    private static List<Fit> OfThoseThatFollow(Weighing[] weighings, Mass step)
+    {
+        for (int count = weighings.Length; count >= 3; count--)
+        {
+            List<Fit> fits = Along(weighings[^count..], step);
+            if (fits.Count > 0 && (count == 3 || fits.Min(f => f.ChiSquare) <= MostChiSquare[count - 4])) return fits;
+        }
+        return [];
+    }
+
+    private readonly record struct Fit(double LnWeight, double ChiSquare, double TimeConstantHours, double End, double EndSd, double Left, double LeftPerEnd);
 
     // Fits along the time constant: first far and wide, then where the weight is, until many share it.
     private static List<Fit> Along(Weighing[] weighings, Mass step)
@@ -138,7 +157,7 @@ public static class DryingFit
         double end = (s22 * y1 - s12 * y2) / determinant, left = (s11 * y2 - s12 * y1) / determinant;
         double chiSquare = Math.Max(yy - end * y1 - left * y2, 0);
         // With nothing assumed of the two masses the integral over them leaves the square root of the determinant.
-        return new Fit(-0.5 * chiSquare - 0.5 * Math.Log(determinant), tau, end, Math.Sqrt(s22 / determinant), left, -s12 / s22);
+        return new Fit(-0.5 * chiSquare - 0.5 * Math.Log(determinant), chiSquare, tau, end, Math.Sqrt(s22 / determinant), left, -s12 / s22);
     }
 
     private static Estimate Spread(List<(double Value, double Weight)> nodes)

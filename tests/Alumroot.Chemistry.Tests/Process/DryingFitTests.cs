@@ -16,8 +16,8 @@ public class DryingFitTests(ITestOutputHelper output)
         Drying.StillDrying drying = Assert.IsType<Drying.StillDrying>(DryingFit.Of(weights, Mass.FromGrams(0.01)));
         Assert.Equal(20, drying.EndGrams.Value, 0.3);
         Assert.InRange(20, drying.EndGrams.Low, drying.EndGrams.High);
-        // From 10.83 g over the end to what the scale and half a percent can tell (0.154 g): 8 ln(10.83 / 0.154) = 34.0 h.
-        Assert.Equal(34.0, drying.ToGoHours.Value, 1.5);
+        // From 10.83 g over the end to half a percent of the end (0.1 g): 8 ln(10.83 / 0.1) = 37.5 h.
+        Assert.Equal(37.5, drying.ToGoHours.Value, 1.5);
     }
 
     [Fact]
@@ -31,8 +31,10 @@ public class DryingFitTests(ITestOutputHelper output)
     public void A_cake_that_gains_is_named_and_too_few_weights_say_nothing()
     {
         Assert.Equal(0.9, Assert.IsType<Drying.Gained>(DryingFit.Of([new(0, 30), new(10, 14.3), new(20, 15.2)], Tenth)).GainGrams, 9);
-        Assert.Equal(1, Assert.IsType<Drying.NotKnown>(DryingFit.Of([new(0, 30)], Tenth)).Weights);
-        Assert.Equal(2, Assert.IsType<Drying.NotKnown>(DryingFit.Of([new(0, 30), new(4, 20)], Tenth)).Weights);
+        Assert.Equal(new Drying.NotKnown(0, 0), DryingFit.Of([], Tenth));
+        // One weight: the least distance of two. Two: as long again, so that the three stand at equal distances.
+        Assert.Equal(new Drying.NotKnown(1, 1), DryingFit.Of([new(0, 30)], Tenth));
+        Assert.Equal(new Drying.NotKnown(2, 4), DryingFit.Of([new(0, 30), new(4, 20)], Tenth));
     }
 
     [Fact]
@@ -56,7 +58,7 @@ public class DryingFitTests(ITestOutputHelper output)
             if (DryingFit.Of(weights, Tenth) is not Drying.StillDrying drying) continue;
             counted++;
             if (drying.EndGrams.Low <= end && end <= drying.EndGrams.High) held++;
-            double same = Math.Max(0.2, 0.005 * weights[^1].Grams);
+            double same = Math.Max(0.2, 0.005 * end);
             double left = Math.Max(0, tau * Math.Log(over * Math.Exp(-weights[^1].Hours / tau) / same));
             if (drying.ToGoHours.Low <= left && left <= drying.ToGoHours.High) heldHours++;
         }
