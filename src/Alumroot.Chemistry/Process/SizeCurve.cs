@@ -29,7 +29,7 @@ public abstract record SizeAt
     private SizeAt() { }
 
     /// <summary>Between two of the sieves used.</summary>
-    /// <param name="Micrometres">Read off a straight line over the logarithm of the opening; the span is that of the two sieves.</param>
+    /// <param name="Micrometres">Read off a straight line over the logarithm of the opening; the span is that of the sieves that the part surely lies between, the scale considered: 0 or infinite where they do not tell.</param>
     public sealed record Between(Estimate Micrometres) : SizeAt;
 
     /// <summary>Finer than the finest sieve used.</summary>
@@ -78,10 +78,14 @@ public sealed record SizeCurve(IReadOnlyList<(double OpeningMicrometres, Estimat
         if (passing[0].PassingPercent.Value < percent) return new SizeAt.CoarserThan(passing[0].OpeningMicrometres);
         if (passing[^1].PassingPercent.Value > percent) return new SizeAt.FinerThan(passing[^1].OpeningMicrometres);
         int i = passing.FindLastIndex(p => p.PassingPercent.Value >= percent);
-        if (passing[i].PassingPercent.Value == percent) return new SizeAt.Between(Estimate.Exact(passing[i].OpeningMicrometres));
         (double coarse, Estimate more) = passing[i];
-        (double fine, Estimate less) = passing[i + 1];
-        double share = (percent - less.Value) / (more.Value - less.Value);
-        return new SizeAt.Between(new Estimate(fine * Math.Pow(coarse / fine, share), fine, coarse));
+        (double fine, Estimate less) = passing[Math.Min(i + 1, passing.Count - 1)];
+        double share = more.Value > less.Value ? (percent - less.Value) / (more.Value - less.Value) : 1;
+        // A sieve whose own span holds the percent is no end of the span: the next one is. Beyond the sieves used nothing is known.
+        int coarser = passing.FindLastIndex(p => p.PassingPercent.Low >= percent), finer = passing.FindIndex(p => p.PassingPercent.High <= percent);
+        return new SizeAt.Between(new Estimate(
+            fine * Math.Pow(coarse / fine, share),
+            finer < 0 ? 0 : passing[finer].OpeningMicrometres,
+            coarser < 0 ? double.PositiveInfinity : passing[coarser].OpeningMicrometres));
     }
 }

@@ -66,6 +66,27 @@ public class SizeCurveTests
         });
 
     [Fact]
+    public void Below_38_the_openings_are_the_ten_series_down_to_20()
+    {
+        // ISO 3's R 10 series: 10^(1.5), 10^(1.4) and 10^(1.3) are 31.6, 25.1 and 20.0; ASTM E11 reaches down to 20 (its scope).
+        double[] fine = [.. SieveSeries.All.Select(s => s.OpeningMicrometres).Where(o => o < 38)];
+        Assert.Equal(3, fine.Length);
+        for (int i = 0; i < 3; i++) Assert.Equal(1, fine[i] / Math.Pow(10, 1.5 - 0.1 * i), 0.02);
+    }
+
+    [Fact]
+    public void Where_the_scale_cannot_say_on_which_side_of_a_sieve_a_quantile_lies_the_span_goes_on_to_the_next()
+    {
+        // 49.95 % pass 125 with a span of more than 0.05 %: half lies between 63 and 250.
+        SizeCurve curve = SizeCurve.Of([(250, G(10)), (125, G(40.05)), (63, G(40)), (45, G(5))], G(4.95), Step)!;
+        Estimate half = Assert.IsType<SizeAt.Between>(curve.D50).Micrometres;
+        Assert.Equal((63, 250), (half.Low, half.High));
+        Assert.InRange(half.Value, 125, 126);
+        // Nine tenths pass the coarsest sieve, to the scale: nothing tells how coarse they may be.
+        Assert.Equal(double.PositiveInfinity, Assert.IsType<SizeAt.Between>(curve.D90).Micrometres.High);
+    }
+
+    [Fact]
     public void A_balance_tells_losses_and_what_cannot_be()
     {
         IReadOnlyList<BalanceRow> rows = MassBalance.Of(
