@@ -86,6 +86,27 @@ public class ExtractionTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void Spans_of_a_dilution_row_hold_the_liquor_about_nine_times_in_ten()
+    {
+        int held = 0;
+        const int all = 1000;
+        var random = new SeededRandom(4711);
+        for (int trial = 0; trial < all; trial++)
+        {
+            double liquor = 0.8 + 3 * random.NextFraction();
+            DilutionGlass[] row = [.. Enumerable.Range(0, 5).Select(k =>
+            {
+                double true_ = liquor / Math.Pow(2, k);
+                return new DilutionGlass(Math.Pow(2, -k), true_ * (1 + 0.03 * random.NextNormal()) + 0.01 * random.NextNormal());
+            })];
+            Estimate span = DilutionRow.Of(row)!.Absorbance;
+            if (span.Low <= liquor && liquor <= span.High) held++;
+        }
+        output.WriteLine($"row held {held / (double)all:0.000}");
+        Assert.InRange(held / (double)all, 0.85, 0.97);
+    }
+
+    [Fact]
     public void Own_times_need_one_and_narrow_with_more()
     {
         Assert.Null(OwnTimes.NextHours([]));
