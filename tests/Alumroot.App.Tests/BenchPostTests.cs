@@ -17,9 +17,14 @@ public sealed partial class BenchPostTests
     [Fact]
     public async Task A_batch_goes_from_the_plan_to_the_pigment_and_ends_at_its_aim()
     {
-        await using OpenStudio studio = await OpenStudio.StartAsync();
+        var clock = new HeldClock();
+        await using OpenStudio studio = await OpenStudio.StartAsync(clock);
         OpenStudio.Seen page = await BeginAsync(studio);
-        for (int turn = 0; turn < 80 && studio.Store.Batch(First)!.Reached != StepKind.Sieve; turn++) page = await AnswerAsync(studio, page);
+        for (int turn = 0; turn < 80 && studio.Store.Batch(First)!.Reached != StepKind.Sieve; turn++)
+        {
+            clock.Pass(TimeSpan.FromMinutes(75));
+            page = await AnswerAsync(studio, page);
+        }
         BatchState batch = studio.Store.Batch(First)!;
         Assert.Equal(BatchStage.Pigment, batch.Stage);
         Assert.Equal(0.0151, batch.PigmentKg!.Value, 6);
@@ -28,6 +33,52 @@ public sealed partial class BenchPostTests
         Assert.Contains(batch.Steps, s => s.Act == "wash-done");
         Assert.Empty(studio.Store.Check());
         Assert.Contains("of pigment", (await studio.GetAsync($"/lakes/{First}")).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Drying_tells_how_long_it_still_takes_and_equal_weights_too_close_in_time_are_not_enough()
+    {
+        var clock = new HeldClock();
+        await using OpenStudio studio = await OpenStudio.StartAsync(clock);
+        OpenStudio.Seen page = await BeginAsync(studio);
+        for (int turn = 0; turn < 80 && studio.Store.Batch(First)!.Reached != StepKind.Filter; turn++) page = await AnswerAsync(studio, page);
+        for (int turn = 0; turn < 4 && !page.Text.Contains("Weigh the cake", StringComparison.Ordinal); turn++) page = await AnswerAsync(studio, page);
+        // 16 + 84 exp(-t/6): 100, 59.1, 38.1, 27.4 g at 0, 4, 8, 12 h, worked by hand.
+        foreach (string grams in new[] { "100 g", "59.1 g", "38.1 g", "27.4 g" })
+        {
+            page = await studio.SendAsync(page.BenchForm("dry-weighed"), ("amount", grams));
+            clock.Pass(TimeSpan.FromHours(4));
+            if (grams != "27.4 g") page = await studio.SendAsync(page.BenchForm("dry-on"), ("wait", "1 min"));
+        }
+        Assert.Matches(@"will come to 1[567][.\d]* g \(1[3-6][.\d]* to 1[6-9][.\d]*\), in about \d+ h \(", page.Text.Replace('\u00A0', ' '));
+        page = await studio.SendAsync(page.BenchForm("dry-on"), ("wait", "1 min"));
+        page = await studio.SendAsync(page.BenchForm("dry-weighed"), ("amount", "16 g"));
+        page = await studio.SendAsync(page.BenchForm("dry-on"), ("wait", "1 min"));
+        clock.Pass(TimeSpan.FromMinutes(20));
+        page = await studio.SendAsync(page.BenchForm("dry-weighed"), ("amount", "16 g"));
+        Assert.Contains("too close in time", page.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_dilution_row_is_kept_and_says_what_is_left_in_the_plant()
+    {
+        await using OpenStudio studio = await OpenStudio.StartAsync();
+        OpenStudio.Seen page = await BeginAsync(studio);
+        foreach ((string act, (string, string)[] typed) in new (string, (string, string)[])[] { ("dyestuff-in", [("amount", "100 g")]), ("draw-out", [("wait", "1 min")]), ("strained", [("amount", "2.6 L")]) })
+            page = await studio.SendAsync(page.BenchForm(act), typed);
+        Assert.Contains("only what is usual", page.Text, StringComparison.Ordinal);
+        page = await studio.GetAsync($"/lakes/{First}/bench?do=row-read");
+        page = await studio.SendAsync(page.BenchForm("row-read"), ("row", "1/2 0.62; 1/4 nought"));
+        Assert.Contains("is no absorbance", page.Text, StringComparison.Ordinal);
+        Assert.Contains("value=\"1/2 0.62; 1/4 nought\"", page.Html, StringComparison.Ordinal);
+        page = await studio.SendAsync(page.BenchForm("row-read"), ("row", "1/2 0.62; 25% 0,31; 1/8 69.5:100"));
+        Assert.Contains("The liquor absorbs 1.2", page.Text, StringComparison.Ordinal);
+        page = await studio.SendAsync(page.BenchForm("another-bath"));
+        page = await studio.SendAsync(page.BenchForm("draw-out"), ("wait", "1 min"));
+        page = await studio.SendAsync(page.BenchForm("strained"), ("amount", "2.8 L"));
+        page = await studio.GetAsync($"/lakes/{First}/bench?do=row-read");
+        page = await studio.SendAsync(page.BenchForm("row-read"), ("row", "1/1 0.4; 1/2 0.2"));
+        Assert.Contains("By the dilution rows of 2 baths", page.Text, StringComparison.Ordinal);
     }
 
     [Fact]

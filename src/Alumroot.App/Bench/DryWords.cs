@@ -25,15 +25,17 @@ internal static class DryWords
         return Of(lake) switch
         {
             Drying.NotKnown { Weights: 0 } => [],
-            Drying.NotKnown { Weights: 1 } => [$"First weight {last}. Two weights an hour or more apart that stay the same say that it is dry."],
-            Drying.NotKnown => [$"Last weight {last}: not dry yet. From the third weight on it can be said how long it still takes."],
+            Drying.NotKnown { Weights: 1 } first => [$"First weight {last}. Two weights an hour or more apart that stay the same say that it is dry. Weigh again in {Wait(first.WaitHours)}."],
+            Drying.NotKnown more => [$"Last weight {last}: not dry yet. From the third weight on it can be said how long it still takes. Weigh again in {Wait(more.WaitHours)}."],
             Drying.Gained gained => [$"It weighs {Weight(lake, gained.GainGrams)} more than before: is a bowl in it, or did it take up damp?"],
-            Drying.TooSoon soon => [$"The last two weights are the same, but too close in time to tell. Wait another {WaitText.Of(TimeSpan.FromHours(soon.WaitHours))}."],
+            Drying.TooSoon soon => [$"The last two weights are the same, but too close in time to tell. Wait another {Wait(soon.WaitHours)}."],
             Drying.Constant => [$"The last two weights are the same, {last}: it is dry."],
             Drying.StillDrying drying => [$"Last weight {last}. By its weights it will come to {lake.Numbers.Mass90(drying.EndGrams).Line}, in about {HourWords.Of(drying.ToGoHours)}."],
             _ => [],
         };
     }
+
+    private static string Wait(double hours) => WaitText.Of(TimeSpan.FromHours(Math.Clamp(hours, 0, 1000)));
 
     private static string Weight(LakeInWork lake, double grams) => lake.Numbers.Weighed(Estimate.Exact(grams)).Plain;
 }

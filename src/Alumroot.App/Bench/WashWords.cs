@@ -24,7 +24,7 @@ internal static class WashWords
         WashState state = Progress(plan, read);
         return state.Oddity switch
         {
-            WashOddity.AimBelowWater => [$"{now}, but the water itself reads about {plan.WashWaterMicrosiemensPerCm25.ToString("0", CultureInfo.InvariantCulture)}: no washing with it gets there. Stop when the reading no longer falls."],
+            WashOddity.AimBelowWater => [$"{now}, but the water itself reads about {plan.WashWaterMicrosiemensPerCentimetre.ToString("0", CultureInfo.InvariantCulture)}: no washing with it gets there. Stop when the reading no longer falls."],
             WashOddity.NotFalling => [$"{now}, and it hardly fell. Stir the pulp up well, let it sink again, and draw off as much as you can. Salt that sits in the lake itself does not wash out."],
             WashOddity.BelowWater => [$"{now}. That is less than the water itself is taken to read: measure the water, or the meter is off."],
             _ => [$"{now}: wash again, {ToGo(state.WashesToGo)} more by what the readings say{(read.Length > 1 ? $"; {PlanNumbers.PercentSpan(state.KeptRatio)} of the salt stays at each draining" : "")}."],
@@ -33,7 +33,7 @@ internal static class WashWords
 
     private static WashState Progress(LakePlan plan, double[] read)
     {
-        double own = double.IsFinite(plan.WashWaterMicrosiemensPerCm25) ? plan.WashWaterMicrosiemensPerCm25 : 0;
+        double own = double.IsFinite(plan.WashWaterMicrosiemensPerCentimetre) ? plan.WashWaterMicrosiemensPerCentimetre : 0;
         return WashProgress.Of([.. read.Select(Conductivity.FromMicrosiemensPerCentimetre)], Conductivity.FromMicrosiemensPerCentimetre(own), plan.Input.WashTo);
     }
 

@@ -143,7 +143,7 @@ public sealed record LakePlan
     public required LakePlanInput Input { get; init; }
 
     /// <summary>Conductivity of the washing water itself, µS/cm at 25 °C; not a number when it could not be solved.</summary>
-    public double WashWaterMicrosiemensPerCm25 { get; init; } = double.NaN;
+    public double WashWaterMicrosiemensPerCentimetre { get; init; } = double.NaN;
 
     /// <summary>The salts with their dissolving water.</summary>
     public required IReadOnlyList<SaltAmount> Salts { get; init; }

@@ -67,7 +67,7 @@ internal sealed class PlanAssembler(
             Rules = Rules(),
             Findings = [],
         };
-        return plan with { WashWaterMicrosiemensPerCm25 = washes.WaterMicrosiemensPerCm25, Findings = PlanFindings.For(plan, bath, washes.WaterMicrosiemensPerCm25, input.StatedPh is { } stated ? bundle.At(p => p.Ph, end) : null, beyondShare) };
+        return plan with { WashWaterMicrosiemensPerCentimetre = washes.WaterMicrosiemensPerCm25, Findings = PlanFindings.For(plan, bath, washes.WaterMicrosiemensPerCm25, input.StatedPh is { } stated ? bundle.At(p => p.Ph, end) : null, beyondShare) };
     }
 
     private PathBundle AlkaliFirst()
