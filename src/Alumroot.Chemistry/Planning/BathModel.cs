@@ -8,6 +8,9 @@ namespace Alumroot.Chemistry.Planning;
 internal sealed class BathModel
 {
     internal const string PlantAcidSpecies = "HPlantacid";
+
+    // Less of a thing than this is none of it: the equations cannot be solved for its logarithm, and no water is so pure.
+    private const double TraceMol = 1e-12;
     private readonly LakePlanInput _input;
     private readonly AqueousSystem[] _systems;   // by idea; they share the order of components
     private readonly double _saltWaterKg, _alkaliWaterKgPerUnit;
@@ -150,7 +153,7 @@ internal sealed class BathModel
     internal void AddHardWater(double[] t, double litres, double millimolesPerLitre)
     {
         double h = millimolesPerLitre / 1000 * litres;
-        if (h <= 0 || System.IndexOfComponent("Ca+2") < 0) return;
+        if (h <= TraceMol || System.IndexOfComponent("Ca+2") < 0) return;
         t[System.IndexOfComponent("Ca+2")] += 0.75 * h;
         t[System.IndexOfComponent("Mg+2")] += 0.25 * h;
         t[System.IndexOfComponent("CO3-2")] += 2 * h;
@@ -166,7 +169,7 @@ internal sealed class BathModel
         AddHardWater(t, litres, _input.Hardness.MillimolesPerLitre * d.HardnessFactor);
         int acid = System.IndexOfComponent("Plantacid-");
         double moles = AcidMoles(d.AcidMilliequivalentsPerGram);
-        if (acid < 0 || moles <= 0) return t;
+        if (acid < 0 || moles <= TraceMol) return t;
         // A liquor whose pH is known holds the same free acid and, beside it, the salt that gives this pH.
         double salt = _input.LiquorPh is { } ph ? moles * Math.Pow(10, ph.Value - (PlanDraw.StandardAcidPk + d.AcidPkShift)) : 0;
         salt = Math.Min(salt, 20 * moles);

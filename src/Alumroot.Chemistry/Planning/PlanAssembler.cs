@@ -142,8 +142,11 @@ internal sealed class PlanAssembler(
     private TellingReading Telling(PathBundle bundle)
     {
         double half = _planned / 2;
-        Estimate Of(SolidIdea idea) => PathBundle.Summarise(bundle.Paths.Where((_, i) => bundle.Draws[i].Idea == idea).Select(p => p.At(p.Ph, half)).ToArray());
-        return new TellingReading(half, Of(SolidIdea.Hydroxide), Of(SolidIdea.BasicSalt));
+        double[] hydroxide = Of(SolidIdea.Hydroxide), basic = Of(SolidIdea.BasicSalt);
+        // Where no draw of one idea could be followed, a reading tells nothing between them.
+        return new TellingReading(half, PathBundle.Summarise(hydroxide.Length > 0 ? hydroxide : [.. basic]), PathBundle.Summarise(basic.Length > 0 ? basic : [.. hydroxide]));
+
+        double[] Of(SolidIdea idea) => [.. bundle.Paths.Where((_, i) => bundle.Draws[i].Idea == idea).Select(p => p.At(p.Ph, half))];
     }
 
     /// <summary>Each solid over all draws, where each draw ends; a solid that most draws lack is left out.</summary>
