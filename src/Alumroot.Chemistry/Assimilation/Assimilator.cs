@@ -10,7 +10,7 @@ public static class Assimilator
     // A case that cannot come within this many units of ln of the best is not fitted to the end.
     private const double Hopeless = 9;
     private const double RuledOut = 6;
-    private const int LooksAtMain = 12, LooksAtOthers = 5;
+    private const int GasLayers = 3, LooksAtMain = 12, LooksAtOthers = 5;
 
     /// <summary>Takes the events into account.</summary>
     /// <param name="plan">The plan's input, with the salt as weighed. With the alkali first and a pH for an aim, the alkali is what the events say went in.</param>
@@ -34,9 +34,14 @@ public static class Assimilator
             double best = main ? double.NegativeInfinity : fits.Max(f => f.LogEvidence);
             foreach (BenchCase c in BenchCase.Of(hypothesis, prior, plan, events))
             {
+                if (main && MapFit.Along(c, LooksAtMain) is { } fit)
+                {
+                    if (GasMatters(c)) fits.AddRange(c.InGasLayers(GasLayers).Select(layer => MapFit.InLayer(layer, fit, LooksAtMain)).OfType<MapFit>());
+                    else fits.Add(fit);
+                }
                 // An idea of the solid that the readings have ruled out as recorded is not tried again under each mix-up: it is the level of the pH that decides it.
-                if (!main && !fits.Any(f => f.Case.Idea == c.Idea && f.Case.Hypothesis is BenchHypothesis.AsRecorded && f.LogEvidence > best - RuledOut)) continue;
-                if (MapFit.Along(c, main ? LooksAtMain : LooksAtOthers, best - Hopeless) is { } fit) fits.Add(fit);
+                else if (!main && fits.Where(f => f.Case.Idea == c.Idea && f.Case.Hypothesis is BenchHypothesis.AsRecorded && f.LogEvidence > best - RuledOut).MaxBy(f => f.LogEvidence) is { } like
+                    && MapFit.From(c, like, LooksAtOthers, best - Hopeless) is { } other) fits.Add(other);
             }
             if (fits.Count == 0) return new AssimilationOutcome.NotSolved();
         }
@@ -74,6 +79,9 @@ public static class Assimilator
             UnsolvedRatio = guesses.UnsolvedRatio,
         });
     }
+
+    /// <summary>Below this pH there is no carbonate to speak of that gas could hold.</summary>
+    private static bool GasMatters(BenchCase c) => c.Log.Readings.Any(r => r.IsPh && r.Value > 4.7);
 
     private static WhyNotModelled? NotModelled(LakePlanInput plan, IReadOnlyList<BenchEvent> events)
     {

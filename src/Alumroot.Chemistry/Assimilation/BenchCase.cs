@@ -10,9 +10,9 @@ internal sealed class BenchCase
     private const double LargestStep = 0.2;
     private readonly double[] _salts, _perUnit;
 
-    private BenchCase(BenchHypothesis hypothesis, SolidIdea idea, double prior, LakePlanInput input, BathModel bath, double stoichiometric, BenchLog log)
+    private BenchCase(BenchHypothesis hypothesis, SolidIdea idea, GasLayer gas, double prior, LakePlanInput input, BathModel bath, double stoichiometric, BenchLog log)
     {
-        (Hypothesis, Idea, Prior, Input, Bath, Stoichiometric, Log) = (hypothesis, idea, prior, input, bath, stoichiometric, log);
+        (Hypothesis, Idea, Gas, Prior, Input, Bath, Stoichiometric, Log) = (hypothesis, idea, gas, prior, input, bath, stoichiometric, log);
         _salts = bath.AllSalts();
         _perUnit = bath.AlkaliPerUnit();
     }
@@ -20,6 +20,8 @@ internal sealed class BenchCase
     internal BenchHypothesis Hypothesis { get; }
 
     internal SolidIdea Idea { get; }
+
+    internal GasLayer Gas { get; }
 
     /// <summary>Probability before any reading.</summary>
     internal double Prior { get; }
@@ -51,19 +53,23 @@ internal sealed class BenchCase
         double byPlan = hypothesis is BenchHypothesis.AsRecorded ? stoichiometric : new BathModel(plan, saltWater, alkaliWater) is var own ? Math.Max((own.BaseForMetal + own.BaseForAcid) / plan.Alkali.BaseMolPerUnit, 1e-9) : 0;
         BenchLog log = BenchLog.Of(events, input, byPlan, hypothesis);
         const double hydroxide = (double)PathBundle.WithHydroxide / PathBundle.Solved;
-        if (!bath.IdeaMatters) return [new BenchCase(hypothesis, SolidIdea.Hydroxide, prior, input, bath, stoichiometric, log)];
+        if (!bath.IdeaMatters) return [new BenchCase(hypothesis, SolidIdea.Hydroxide, new GasLayer(0, 1), prior, input, bath, stoichiometric, log)];
         return
         [
-            new BenchCase(hypothesis, SolidIdea.Hydroxide, prior * hydroxide, input, bath, stoichiometric, log),
-            new BenchCase(hypothesis, SolidIdea.BasicSalt, prior * (1 - hydroxide), input, bath, stoichiometric, log),
+            new BenchCase(hypothesis, SolidIdea.Hydroxide, new GasLayer(0, 1), prior * hydroxide, input, bath, stoichiometric, log),
+            new BenchCase(hypothesis, SolidIdea.BasicSalt, new GasLayer(0, 1), prior * (1 - hydroxide), input, bath, stoichiometric, log),
         ];
     }
 
+    /// <summary>The same case cut in layers of the gas pressure.</summary>
+    internal IEnumerable<BenchCase> InGasLayers(int layers) =>
+        Enumerable.Range(0, layers).Select(i => new BenchCase(Hypothesis, Idea, new GasLayer(i, layers), Prior / layers, Input, Bath, Stoichiometric, Log));
+
     /// <summary>The same case when only so many readings had been taken.</summary>
-    internal BenchCase Until(int readings) => readings >= Log.Readings.Count ? this : new BenchCase(Hypothesis, Idea, Prior, Input, Bath, Stoichiometric, Log.Until(readings));
+    internal BenchCase Until(int readings) => readings >= Log.Readings.Count ? this : new BenchCase(Hypothesis, Idea, Gas, Prior, Input, Bath, Stoichiometric, Log.Until(readings));
 
     /// <summary>The truth at a point of the standard space.</summary>
-    internal BenchTruth At(ReadOnlySpan<double> z) => BenchTruth.At(Idea, Input, StripBiasSd, z);
+    internal BenchTruth At(ReadOnlySpan<double> z) => BenchTruth.At(Idea, Gas, Input, StripBiasSd, z);
 
     /// <summary>The axis of the strength of what is poured.</summary>
     internal int PouredAxis => SaltFirst ? Axis.AlkaliStrength : Axis.SaltStrength;

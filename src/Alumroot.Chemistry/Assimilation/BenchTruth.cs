@@ -1,4 +1,5 @@
 using Alumroot.Chemistry.Planning;
+using Alumroot.Numerics;
 using Alumroot.Quantities;
 
 namespace Alumroot.Chemistry.Assimilation;
@@ -17,6 +18,16 @@ internal static class Axis
     internal const int Count = Chemical + 3;
 }
 
+/// <summary>One of equal layers into which the span of the gas pressure is cut.</summary>
+/// <remarks>Near the aim much gas buffers the bath and little does not: two hills for one normal. Within a layer it is one.</remarks>
+/// <param name="Number">From 0, the highest pressure.</param>
+/// <param name="Of">Number of layers.</param>
+internal readonly record struct GasLayer(int Number, int Of)
+{
+    /// <summary>The standard normal of the whole span for one of the layer.</summary>
+    internal double Within(double z) => Of == 1 ? z : Distributions.NormalQuantile(Math.Clamp((Number + Distributions.NormalFraction(z)) / Of, 1e-6, 1 - 1e-6));
+}
+
 /// <summary>One possible truth about a bath at the bench.</summary>
 /// <param name="Draw">What a plan does not know either.</param>
 /// <param name="AlkaliStrength">True strength of the alkali over the nominal one.</param>
@@ -26,11 +37,14 @@ internal static class Axis
 /// <param name="ModelOffsetPh">True pH less the computed one, all along the path.</param>
 internal readonly record struct BenchTruth(PlanDraw Draw, double AlkaliStrength, double SaltStrength, double StripBiasPh, double MeterBiasPh, double ModelOffsetPh)
 {
-    internal static BenchTruth At(SolidIdea idea, LakePlanInput input, double stripBiasSd, ReadOnlySpan<double> z)
+    internal static BenchTruth At(SolidIdea idea, GasLayer gas, LakePlanInput input, double stripBiasSd, ReadOnlySpan<double> z)
     {
+        Span<double> draw = stackalloc double[PlanDraw.Axes];
+        z[..PlanDraw.Axes].CopyTo(draw);
+        draw[PlanDraw.GasAxis] = gas.Within(z[PlanDraw.GasAxis]);
         Estimate salt = input.Salts[0].Substance.Strength;
         return new BenchTruth(
-            PlanDraw.AtStandard(idea, input, z[..PlanDraw.Axes]),
+            PlanDraw.AtStandard(idea, input, draw),
             PlanDraw.SkewedAtStandard(input.Alkali.Strength, z[Axis.AlkaliStrength]),
             PlanDraw.SkewedAtStandard(salt, z[Axis.SaltStrength]),
             stripBiasSd * z[Axis.StripBias],

@@ -15,7 +15,7 @@ internal sealed class Guesses
 {
     // Below this share a case is not followed further; that all is as recorded always is.
     private const double LeastShare = 0.01;
-    private const int LeastDraws = 12, LeastAsRecorded = 20;
+    private const int LeastDraws = 8, LeastAsRecorded = 16;
 
     // How far along the strength of what is poured to look, at least and at most, in standard deviations of what was assumed.
     private const double LeastSpan = 1, MostSpan = 3.5;
@@ -29,7 +29,7 @@ internal sealed class Guesses
         return cube;
     });
 
-    internal const int Most = 60;
+    internal const int Most = 48;
 
     private Guesses(IReadOnlyList<Guess> all, IReadOnlyDictionary<BenchCase, double> logEvidence, double unsolved) => (All, LogEvidence, UnsolvedRatio) = (all, logEvidence, unsolved);
 

@@ -11,7 +11,8 @@ namespace Alumroot.Chemistry.Assimilation;
 internal sealed class MapFit
 {
     private const int N = Axis.Count;
-    private const double StretchSpan = 1.5, LongestStep = 2.5, Enough = 0.02, LeastGain = 0.005;
+    private const int LooksOnTheWay = 5;
+    private const double StretchSpan = 1.5, MostSpan = 3, LongestStep = 2.5, Enough = 0.02, LeastGain = 0.005;
 
     private MapFit(BenchCase c, Look look, double[] lower)
     {
@@ -48,40 +49,53 @@ internal sealed class MapFit
     /// <summary>ln of prior times likelihood of all readings, by Laplace; the constant of the readings' own widths is left out, which is the same for all cases.</summary>
     internal double LogEvidence { get; }
 
-    /// <summary>Finds it, taking the readings in as they came: the first half, then all but two, all but one, all. From nothing known a fit of all would lose its way where the pH turns.</summary>
+    /// <summary>Finds it, taking the readings in as they came: the first half, then all but one, then all. From nothing known a fit of all would lose its way where the pH turns.</summary>
     /// <param name="c">The case.</param>
     /// <param name="most">Most looks at the bath with all readings.</param>
-    /// <param name="floor">Gives up when ln of the evidence cannot rise above this any more by the look of the fit.</param>
-    /// <returns>Null when the bath could not be solved or the case is hopeless.</returns>
-    internal static MapFit? Along(BenchCase c, int most, double floor = double.NegativeInfinity)
+    /// <returns>Null when the bath could not be solved.</returns>
+    internal static MapFit? Along(BenchCase c, int most)
     {
         int n = c.Log.Readings.Count;
         double[] from = new double[N];
         Trail? trail = null;
-        foreach (int readings in (int[])[(n + 1) / 2, n - 2, n - 1])
+        foreach (int readings in (int[])[(n + 1) / 2, n - 1])
         {
-            if (readings < 1 || readings >= n || (readings < (n + 1) / 2)) continue;
+            if (readings < (n + 1) / 2 || readings < 1 || readings >= n) continue;
             BenchCase then = c.Until(readings);
-            if (Find(then, Stretched(then, from, trail), trail, 5, floor) is not { } part) return null;
-            if (part.LogEvidence + part.LogDeterminant < floor) return null;
+            if (Find(then, Stretched(then, from, trail), trail, LooksOnTheWay) is not { } part) return null;
             (from, trail) = (part.Z, part.Trail);
         }
-        return Find(c, Stretched(c, from, trail), trail, most, floor);
+        return Find(c, Stretched(c, from, trail), trail, most);
     }
 
+    /// <summary>Finds it from the fit of a like case, as another packet with the same readings.</summary>
+    /// <param name="c">The case.</param>
+    /// <param name="like">The fit of another.</param>
+    /// <param name="most">Most looks at the bath.</param>
+    /// <param name="floor">Gives up when ln of the evidence cannot rise above this any more by the look of the fit.</param>
+    internal static MapFit? From(BenchCase c, MapFit like, int most, double floor) => Find(c, Stretched(c, like.Z, null, MostSpan), null, most, floor);
+
     /// <summary>The same start with the strength of what is poured at its best: along it the path only stretches, and no turn of the pH is too sharp.</summary>
-    private static double[] Stretched(BenchCase c, double[] from, Trail? trail)
+    private static double[] Stretched(BenchCase c, double[] from, Trail? trail, double span = StretchSpan)
     {
-        if (trail is null) return from;
+        if (c.Log.Readings.Count == 0) return from;
         double[] z = [.. from];
         int poured = c.PouredAxis;
-        double low = Math.Max(-3.5, from[poured] - StretchSpan), high = Math.Min(3.5, from[poured] + StretchSpan);
+        double low = Math.Max(-MostSpan, from[poured] - span), high = Math.Min(MostSpan, from[poured] + span);
         if (c.PouredStrength(low) == c.PouredStrength(high)) return from;
         z[poured] = 0;
         double last = c.Log.PouredAt(c.Log.Alkali.Count - 1, c.SaltFirst) * c.PouredStrength(high) / c.PouredStrength(0);
         if (WholePath.Trace(c, z, trail, new Reach(new PlanAim.AlkaliAmount(0), 1, 0), last) is not { } path) return from;
         z[poured] = new StrengthGrid(c, path, c.At(z), low, high).Best;
         return z;
+    }
+
+    /// <summary>Finds it for a layer of the gas pressure, from the fit over the whole span.</summary>
+    internal static MapFit? InLayer(BenchCase layer, MapFit whole, int most)
+    {
+        double[] from = [.. whole.Z];
+        from[PlanDraw.GasAxis] = 0;
+        return Find(layer, Stretched(layer, from, whole.Trail), whole.Trail, most);
     }
 
     /// <summary>Finds it from a start.</summary>

@@ -7,14 +7,11 @@ namespace Alumroot.Chemistry.Assimilation;
 /// <summary>What to do now: how much is left to pour, the next safe portion, or why to stop.</summary>
 internal sealed class NextStep
 {
-    /// <summary>Chance of passing the aim that one portion may run.</summary>
-    internal const double OvershootLimit = 0.03;
+    // A portion may run this chance of passing the aim; or, where it is likelier that it brings the bath into the aim's tolerance, this share of that chance.
+    private const double OvershootLimit = 0.01, OvershootShare = 0.08;
 
-    // Where the pH turns no portion is safe by that limit; one that is smaller than the way through the aim's tolerance cannot jump over it.
-    private const double ShareOfWindow = 0.7;
-
-    // Nor does the last way go on for ever: a portion is at least this part of the middle way that is left.
-    private const double LeastShareOfWay = 0.1;
+    // The way to the turn of the pH is known in proportion: each guess of it is smeared by this part of itself.
+    private const double Smear = 0.15;
 
     // While the bath is this likely to lie below the aim's tolerance the pouring goes on.
     private const double StillBelow = 0.25;
@@ -28,8 +25,7 @@ internal sealed class NextStep
     private readonly LakePlanInput _input;
     private readonly Guesses _guesses;
     private readonly double _poured, _step, _fine, _sign;
-    private readonly double[] _untilPast = [];
-    private readonly double _kernel;
+    private readonly double[] _untilNear = [], _untilPast = [];
 
     internal NextStep(BenchCase main, LakePlanInput input, Guesses guesses, double poured, double planned)
     {
@@ -39,8 +35,8 @@ internal sealed class NextStep
         _sign = main.SaltFirst ? 1 : -1;
         if (input.Aim is PlanAim.ToPh to)
         {
+            _untilNear = [.. guesses.All.Select(g => g.Ahead.UntilPh(to.Ph.Value - _sign * BenchState.AimTolerancePh))];
             _untilPast = [.. guesses.All.Select(g => g.Ahead.UntilPh(to.Ph.Value + _sign * BenchState.AimTolerancePh))];
-            _kernel = Kernel();
         }
         BeyondReachRatio = guesses.Share(g => !UntilAim(g, out _));
         Remaining = input.Aim is PlanAim.AlkaliAmount
@@ -110,7 +106,7 @@ internal sealed class NextStep
             case PlanAim.AlkaliAmount:
                 return Made(Math.Min(Math.Max(Rounded(units), _step), Remaining.Value), limit, 0, gasPerUnit);
             case PlanAim.ToPh to:
-                double aim = to.Ph.Value, safe = Math.Max(Safe(units), Math.Min(units, Math.Max(ShareOfWindow * Window(aim), LeastShareOfWay * Remaining.Value)));
+                double aim = to.Ph.Value, safe = Safe(units);
                 if (safe < units) (units, limit) = (safe, PortionLimit.Overshoot);
                 if (Rounded(units) <= 0) units = _fine;
                 units = Rounded(units);
@@ -123,60 +119,36 @@ internal sealed class NextStep
         }
     }
 
-    /// <summary>The way through the aim's tolerance, units; short for a quarter of the guesses.</summary>
-    private double Window(double aim)
-    {
-        double[] before = [.. _guesses.All.Select(g => g.Ahead.UntilPh(aim - _sign * BenchState.AimTolerancePh))];
-        var widths = new List<(double Width, double Weight)>();
-        for (int i = 0; i < before.Length; i++)
-            if (before[i] > 0 && double.IsFinite(_untilPast[i])) widths.Add((_untilPast[i] - before[i], _guesses.All[i].Weight));
-        if (widths.Count == 0) return 0;
-        double[] values = [.. widths.Select(w => w.Width)], weights = [.. widths.Select(w => w.Weight / widths.Sum(x => x.Weight))];
-        Array.Sort(values, weights);
-        return Distributions.WeightedQuantile(values, weights, 0.25);
-    }
+    /// <summary>Chance that so many units pass a bath beyond the aim's tolerance that is not beyond it yet.</summary>
+    private double Passing(double units) =>
+        _input.Aim is PlanAim.ToPh ? Reaching(_untilPast, units) : _guesses.Share(g => UntilAim(g, out double left) && left < units);
 
-    /// <summary>Chance that so many units pass a bath beyond the aim's tolerance that is not beyond it yet; each guess is smeared out, since the tail of a hundred guesses is thin.</summary>
-    private double Passing(double units)
+    /// <summary>Chance that so many units bring a bath somewhere, of those that are not beyond the aim's tolerance yet.</summary>
+    private double Reaching(double[] until, double units)
     {
-        if (_input.Aim is not PlanAim.ToPh) return _guesses.Share(g => UntilAim(g, out double left) && left < units);
         double sum = 0, all = 0;
-        for (int i = 0; i < _untilPast.Length; i++)
+        for (int i = 0; i < until.Length; i++)
         {
             if (_untilPast[i] <= 0) continue;
-            all += _guesses.All[i].Weight;
-            if (double.IsFinite(_untilPast[i])) sum += _guesses.All[i].Weight * Distributions.NormalFraction((units - _untilPast[i]) / _kernel);
+            double weight = _guesses.All[i].Weight;
+            all += weight;
+            if (until[i] <= 0) sum += weight;
+            else if (double.IsFinite(until[i]) && units > 0) sum += weight * Distributions.NormalFraction(Math.Log(units / until[i]) / Smear);
         }
         return all > 0 ? sum / all : 1;
     }
 
-    /// <summary>Width of the smear: Silverman's rule (Silverman 1986, equation 3.31, from memory).</summary>
-    private double Kernel()
-    {
-        double sum = 0, squares = 0, all = 0, ofWeights = 0;
-        for (int i = 0; i < _untilPast.Length; i++)
-        {
-            double x = _untilPast[i], w = _guesses.All[i].Weight;
-            if (x <= 0 || !double.IsFinite(x)) continue;
-            all += w;
-            sum += w * x;
-            squares += w * x * x;
-            ofWeights += w * w;
-        }
-        if (all <= 0) return 1e-9;
-        double sd = Math.Sqrt(Math.Max(squares / all - sum / all * (sum / all), 0));
-        return Math.Max(0.9 * sd * Math.Pow(all * all / ofWeights, -0.2), 1e-9);
-    }
+    private bool IsSafe(double units) => Passing(units) <= Math.Max(OvershootLimit, OvershootShare * Reaching(_untilNear, units));
 
-    /// <summary>The largest amount that passes the aim with no more than the chance that is allowed. With all metal down for an aim a little too much does no harm.</summary>
+    /// <summary>The largest amount that is safe.</summary>
     private double Safe(double most)
     {
-        if (Passing(most) <= OvershootLimit) return most;
+        if (IsSafe(most)) return most;
         double low = 0, high = most;
         for (int i = 0; i < 24; i++)
         {
             double mid = 0.5 * (low + high);
-            if (Passing(mid) <= OvershootLimit) low = mid;
+            if (IsSafe(mid)) low = mid;
             else high = mid;
         }
         return low;

@@ -53,7 +53,7 @@ internal static class QuarrelCheck
 
     private static Predictive? Prediction(BenchHypothesis hypothesis, LakePlanInput plan, BenchEvent[] before, BenchEvent reading)
     {
-        MapFit[] fits = [.. BenchCase.Of(hypothesis, 1, plan, before).Select(c => MapFit.Along(c, 8)).OfType<MapFit>()];
+        MapFit[] fits = [.. BenchCase.Of(hypothesis, 1, plan, before).Select(c => MapFit.Along(c, 8)).OfType<MapFit>().SelectMany(f => f.Case.Log.Readings.Count == 0 ? [f] : f.Case.InGasLayers(3).Select(l => MapFit.InLayer(l, f, 8)).OfType<MapFit>())];
         if (fits.Length == 0) return null;
         Guesses guesses = Guesses.Draw(fits, Evidence.Shares([.. fits.Select(f => f.LogEvidence)]), new Reach(new PlanAim.AlkaliAmount(0), fits[0].Case.Stoichiometric, 0), Draws);
         // The step of the reading is the last one of what came before; its width follows from the reading itself.

@@ -41,6 +41,9 @@ internal readonly record struct PlanDraw(
 
     internal const int Axes = 10;
 
+    /// <summary>Place of the gas pressure among the axes.</summary>
+    internal const int GasAxis = 2;
+
     /// <summary>Place of the temperature's error among the axes.</summary>
     internal const int CelsiusAxis = 3;
 
