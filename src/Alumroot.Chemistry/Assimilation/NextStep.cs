@@ -8,7 +8,7 @@ namespace Alumroot.Chemistry.Assimilation;
 internal sealed class NextStep
 {
     // A portion may run this chance of passing the aim; or, where it is likelier that it brings the bath into the aim's tolerance, this share of that chance.
-    private const double OvershootLimit = 0.01, OvershootShare = 0.08;
+    private const double OvershootLimit = 0.004, OvershootShare = 0.03;
 
     // The way to the turn of the pH is known in proportion: each guess of it is smeared by this part of itself.
     private const double Smear = 0.15;
@@ -17,7 +17,11 @@ internal sealed class NextStep
     private const double StillBelow = 0.25;
 
     // Another portion must raise the chance to be at the aim by so much to be worth it.
-    private const double WorthIt = 0.01;
+    private const double WorthIt = 0.04;
+
+    // Near the end no portion is more than so much of the middle way that is left nor so many times the last one, since the guesses may all be wrong together;
+    // nor less than so much of the way, since nobody reads strips without end. Tuned on simulated batches (docs/models/assimilation.md).
+    private const double NearRatio = 1, MostShareOfWay = 0.35, MostShareOfLowWay = 0.7, MostGrowth = 1.5, LeastShareOfWay = 0.05;
 
     // Under so many steps of the scale a portion is measured as solution: to a twentieth of a step.
     private const int StepsAsSolution = 5, FinenessOfSolution = 20;
@@ -106,7 +110,7 @@ internal sealed class NextStep
             case PlanAim.AlkaliAmount:
                 return Made(Math.Min(Math.Max(Rounded(units), _step), Remaining.Value), limit, 0, gasPerUnit);
             case PlanAim.ToPh to:
-                double aim = to.Ph.Value, safe = Safe(units);
+                double aim = to.Ph.Value, safe = Remaining.Value < NearRatio * _poured ? NearTheEnd(Safe(units)) : Safe(units);
                 if (safe < units) (units, limit) = (safe, PortionLimit.Overshoot);
                 if (Rounded(units) <= 0) units = _fine;
                 units = Rounded(units);
@@ -152,6 +156,16 @@ internal sealed class NextStep
             else high = mid;
         }
         return low;
+    }
+
+    private double NearTheEnd(double safe) => Math.Min(
+        Math.Max(safe, LeastShareOfWay * Remaining.Value),
+        Math.Min(Math.Max(MostShareOfWay * Remaining.Value, MostShareOfLowWay * Remaining.Low), MostGrowth * LastPortionUnits()));
+
+    private double LastPortionUnits()
+    {
+        IReadOnlyList<double> poured = _main.SaltFirst ? _main.Log.Alkali : _main.Log.SaltShare;
+        return poured.Count < 2 || poured[^1] <= 0 ? double.PositiveInfinity : (poured[^1] - poured[^2]) / poured[^1] * _poured;
     }
 
     private NextPortion Made(double units, PortionLimit limit, double overshoot, double gasPerUnit)

@@ -6,32 +6,60 @@ using Alumroot.Quantities;
 
 namespace Alumroot.Chemistry.Tests.Assimilation;
 
-/// <summary>Five hundred seeded batches with a hidden truth, each poured and read as the bench says until it says stop.</summary>
+/// <summary>Seeded batches with a hidden truth, each poured and read as the bench says until it says stop.</summary>
+/// <remarks>
+/// The ordinary run takes the first of five hundred; ALUMROOT_ALL_BATCHES=1 takes them all (docs/models/assimilation.md has what came of it). The bounds of the
+/// ordinary run lie two and a half standard errors of its own number below and about those of the five hundred.
+/// </remarks>
 public class BenchLoopTests(ITestOutputHelper output)
 {
-    private const int Batches = 100, MostPortions = 40;
+    private const int All = 500, MostPortions = 60;
 
-    private sealed record Ended(ulong Seed, double Miss, int Portions, int Readings, int Covered, int Counted, int Alarms, bool Accused, StopReason? Stop, string What);
+    private static readonly bool Whole = Environment.GetEnvironmentVariable("ALUMROOT_ALL_BATCHES") == "1";
+
+    private sealed record Ended(ulong Seed, double MissPh, int Portions, int Readings, int Covered, int Counted, int Alarms, bool Accused, StopReason? Stop, string What);
 
     [Fact]
-    public void Batches_end_near_the_aim_and_spans_hold_nine_times_in_ten()
+    public void With_narrow_strips_or_a_meter_batches_end_near_the_aim_and_spans_hold_nine_times_in_ten()
     {
-        var all = new ConcurrentBag<Ended>();
-        Parallel.For(1, Batches + 1, new ParallelOptions { MaxDegreeOfParallelism = 2 }, i => all.Add(Run((ulong)i)));
-        Ended[] ended = [.. all.OrderBy(e => e.Seed)];
-        double there = ended.Count(e => Math.Abs(e.Miss) <= BenchState.AimTolerancePh) / (double)Batches;
-        double covered = ended.Sum(e => e.Covered) / (double)ended.Sum(e => e.Counted);
-        double alarms = ended.Sum(e => e.Alarms) / (double)ended.Sum(e => e.Readings);
-        double accused = ended.Count(e => e.Accused) / (double)Batches;
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"within 0.3: {there:0.000}; spans hold: {covered:0.000} of {ended.Sum(e => e.Counted)}; alarms {alarms:0.000} of {ended.Sum(e => e.Readings)}; accused {accused:0.000}; portions {ended.Average(e => e.Portions):0.0}"));
-        foreach (Ended e in ended.Where(e => Math.Abs(e.Miss) > BenchState.AimTolerancePh)) output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{e.Seed} {e.Miss:0.00} {e.Stop} {e.Portions} {e.What}"));
-        Assert.True(there >= 0.90, $"only {there:P1} end within 0.3 of the aim");
-        Assert.InRange(covered, 0.85, 0.95);
+        int batches = Whole ? All : 60;
+        Told told = Walk(batches, coarse: false);
+        double error = Math.Sqrt(0.9 * 0.1 / batches);
+        Assert.True(told.There >= (Whole ? 0.90 : 0.90 - 2.5 * error), $"only {told.There:P1} end within 0.3 of the aim");
+        Assert.InRange(told.Covered, 0.85, 0.95);
+        Assert.True(told.Alarms <= 0.05, $"{told.Alarms:P1} of honest readings raise an alarm");
+        Assert.True(told.Accused <= 0.05, $"{told.Accused:P1} of honest batches end accused of a mix-up");
     }
 
-    private static Ended Run(ulong seed)
+    [Fact]
+    public void Strips_of_half_a_unit_are_known_to_be_too_coarse()
     {
-        var batch = new SimulatedBatch(seed);
+        int batches = Whole ? All : 20;
+        Told told = Walk(batches, coarse: true);
+        Assert.True(told.There >= 0.7 - 2.5 * Math.Sqrt(0.7 * 0.3 / batches), $"only {told.There:P1} end within 0.3 of the aim");
+        Assert.InRange(told.Covered, 0.82, 0.97);
+    }
+
+    private sealed record Told(double There, double Covered, double Alarms, double Accused);
+
+    private Told Walk(int batches, bool coarse)
+    {
+        var all = new ConcurrentBag<Ended>();
+        Parallel.For(1, batches + 1, new ParallelOptions { MaxDegreeOfParallelism = 2 }, i => all.Add(Run((ulong)i, coarse)));
+        Ended[] ended = [.. all.OrderBy(e => e.Seed)];
+        var told = new Told(
+            ended.Count(e => Math.Abs(e.MissPh) <= BenchState.AimTolerancePh) / (double)batches,
+            ended.Sum(e => e.Covered) / (double)ended.Sum(e => e.Counted),
+            ended.Sum(e => e.Alarms) / (double)ended.Sum(e => e.Readings),
+            ended.Count(e => e.Accused) / (double)batches);
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"within 0.3: {told.There:0.000}; spans hold: {told.Covered:0.000} of {ended.Sum(e => e.Counted)}; alarms {told.Alarms:0.000} of {ended.Sum(e => e.Readings)}; accused {told.Accused:0.000}; portions {ended.Average(e => e.Portions):0.0}, median {ended.Select(e => e.Portions).Order().ElementAt(batches / 2)}"));
+        foreach (Ended e in ended.Where(e => Math.Abs(e.MissPh) > BenchState.AimTolerancePh)) output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{e.Seed} {e.MissPh:0.00} {e.Stop} {e.Portions} {e.What}"));
+        return told;
+    }
+
+    private static Ended Run(ulong seed, bool coarse)
+    {
+        var batch = new SimulatedBatch(seed, coarseStrips: coarse);
         double aim = ((PlanAim.ToPh)batch.Input.Aim).Ph.Value;
         int portions = 0, covered = 0, counted = 0, alarms = 0, readings = 0;
         BenchState state;

@@ -27,7 +27,7 @@ internal sealed class SimulatedBatch
     private readonly double _bias, _stepPh, _whole;
     private readonly PhInstrument _instrument;
 
-    internal SimulatedBatch(ulong seed, Func<LakePlanInput, LakePlanInput>? reallyIs = null, double extraBias = 0, string? salt = null, string? alkali = null, PhInstrument? instrument = null)
+    internal SimulatedBatch(ulong seed, Func<LakePlanInput, LakePlanInput>? reallyIs = null, double extraBias = 0, string? salt = null, string? alkali = null, bool coarseStrips = false)
     {
         _random = new SeededRandom(seed * 7919 + 3);
         for (int i = 0; i < 5; i++) _random.NextBits();
@@ -35,8 +35,7 @@ internal sealed class SimulatedBatch
         double celsius = _random.NextFraction() < 0.5 ? 18 + 6 * _random.NextFraction() : 30 + 30 * _random.NextFraction();
         double saltGrams = 10 + 90 * _random.NextFraction();
         string drawnSalt = Salts[_random.NextBelow(Salts.Length)], drawnAlkali = Alkalis[_random.NextBelow(Alkalis.Length)];
-        (_instrument, _stepPh) = _random.NextBelow(3) switch { 0 => (PhInstrument.Strip, 0.5), 1 => (PhInstrument.Strip, 0.2), _ => (PhInstrument.Meter, 0.05) };
-        if (instrument is { } fixedInstrument) (_instrument, _stepPh) = (fixedInstrument, fixedInstrument == PhInstrument.Strip ? Math.Max(_stepPh, 0.2) : 0.05);
+        (_instrument, _stepPh) = coarseStrips ? (PhInstrument.Strip, 0.5) : _random.NextBelow(2) == 0 ? (PhInstrument.Strip, 0.2) : (PhInstrument.Meter, 0.05);
         Input = Baths.Of(salt ?? drawnSalt, Math.Round(saltGrams, 1), alkali ?? drawnAlkali, 0.02 * saltGrams * (1 + 2 * _random.NextFraction()), celsius, Baths.ToPh(6 + _random.NextFraction()), saltGrams * 2, 0, 20 * _random.NextFraction()) with
         {
             PlantAcidMilliequivalentsPerGram = new Estimate(middle, low, high),
