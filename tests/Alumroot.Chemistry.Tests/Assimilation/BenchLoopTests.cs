@@ -36,7 +36,7 @@ public class BenchLoopTests(ITestOutputHelper output)
     {
         int batches = Whole ? All : 20;
         Told told = Walk(batches, coarse: true);
-        Assert.True(told.There >= 0.7 - 2.5 * Math.Sqrt(0.7 * 0.3 / batches), $"only {told.There:P1} end within 0.3 of the aim");
+        Assert.True(told.There >= 0.75 - 2.5 * Math.Sqrt(0.75 * 0.25 / batches), $"only {told.There:P1} end within 0.3 of the aim");
         Assert.InRange(told.Covered, 0.82, 0.97);
     }
 
