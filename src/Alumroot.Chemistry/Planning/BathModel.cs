@@ -23,8 +23,8 @@ internal sealed class BathModel
         var present = new HashSet<string>(StringComparer.Ordinal);
         foreach (SaltPortion s in input.Salts) Include(s.Substance.PerUnit);
         Include(input.Alkali.PerUnit);
-        if (input.Hardness.MillimolesPerLitre > 0) present.UnionWith(["Ca+2", "Mg+2", "CO3-2"]);
-        if (input.PlantAcidMilliequivalentsPerGram.High > 0 && input.DryDyestuff is { Grams: > 0 })
+        if (HasHardness) present.UnionWith(["Ca+2", "Mg+2", "CO3-2"]);
+        if (AcidMoles(input.PlantAcidMilliequivalentsPerGram.Value) > TraceMol)
         {
             present.Add("Plantacid-");
             if (input.LiquorPh is not null) present.Add("K+");
@@ -153,7 +153,7 @@ internal sealed class BathModel
     internal void AddHardWater(double[] t, double litres, double millimolesPerLitre)
     {
         double h = millimolesPerLitre / 1000 * litres;
-        if (h <= TraceMol || System.IndexOfComponent("Ca+2") < 0) return;
+        if (h <= 0 || !HasHardness || System.IndexOfComponent("Ca+2") < 0) return;
         t[System.IndexOfComponent("Ca+2")] += 0.75 * h;
         t[System.IndexOfComponent("Mg+2")] += 0.25 * h;
         t[System.IndexOfComponent("CO3-2")] += 2 * h;
@@ -169,7 +169,7 @@ internal sealed class BathModel
         AddHardWater(t, litres, _input.Hardness.MillimolesPerLitre * d.HardnessFactor);
         int acid = System.IndexOfComponent("Plantacid-");
         double moles = AcidMoles(d.AcidMilliequivalentsPerGram);
-        if (acid < 0 || moles <= TraceMol) return t;
+        if (acid < 0 || moles <= 0) return t;
         // A liquor whose pH is known holds the same free acid and, beside it, the salt that gives this pH.
         double salt = _input.LiquorPh is { } ph ? moles * Math.Pow(10, ph.Value - (PlanDraw.StandardAcidPk + d.AcidPkShift)) : 0;
         salt = Math.Min(salt, 20 * moles);
@@ -178,6 +178,8 @@ internal sealed class BathModel
         if (salt > 0) t[System.IndexOfComponent("K+")] += salt;
         return t;
     }
+
+    private bool HasHardness => _input.Hardness.MillimolesPerLitre / 1000 * _input.Water.Litres > TraceMol;
 
     private double AcidMoles(double milliequivalentsPerGram) => (_input.DryDyestuff?.Grams ?? 0) * milliequivalentsPerGram / 1000;
 
