@@ -82,6 +82,23 @@ public sealed partial class BenchPostTests
     }
 
     [Fact]
+    public async Task What_is_looked_for_is_found_in_the_record_beside_the_handbook_and_a_plan_from_the_record_tells_times()
+    {
+        var clock = new HeldClock();
+        await using OpenStudio studio = await OpenStudio.StartAsync(clock);
+        OpenStudio.Seen page = await BeginAsync(studio);
+        Assert.Contains($"In your record {First}", (await studio.GetAsync("/find?q=madder")).Text.Replace("  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.DoesNotContain("In your record", (await studio.GetAsync("/find?q=cochineal")).Text, StringComparison.Ordinal);
+        Assert.Contains("no own batch yet", (await studio.GetAsync(Plan)).Text, StringComparison.Ordinal);
+        for (int turn = 0; turn < 80 && studio.Store.Batch(First)!.Steps.All(s => s.Act != "drawn-off"); turn++)
+        {
+            clock.Pass(TimeSpan.FromHours(5));
+            page = await AnswerAsync(studio, page);
+        }
+        Assert.Matches(@"settling 5 h \([\d.]+ to [\d.]+\), from one lake of yours", (await studio.GetAsync(Plan)).Text.Replace('\u00A0', ' '));
+    }
+
+    [Fact]
     public async Task The_same_form_twice_is_one_entry_and_both_answers_say_kept()
     {
         await using OpenStudio studio = await OpenStudio.StartAsync();

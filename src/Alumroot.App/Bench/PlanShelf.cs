@@ -27,14 +27,16 @@ public sealed class PlanShelf
     /// <param name="address">Its plan's address.</param>
     /// <param name="input">The plan as weighed.</param>
     /// <param name="events">What was poured and read.</param>
-    public AssimilationOutcome Assimilated(string address, LakePlanInput input, IReadOnlyList<BenchEvent> events)
+    /// <param name="place">The bowls that stand about.</param>
+    public AssimilationOutcome Assimilated(string address, LakePlanInput input, IReadOnlyList<BenchEvent> events, Workplace place)
     {
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(events);
+        ArgumentNullException.ThrowIfNull(place);
         // The address fixes all that is not weighed at the bench; what is weighed is in the key.
-        string key = string.Join('|', [address, Text(input.DryDyestuff?.Grams), Text(input.LiquorPh?.Value), .. input.Salts.Select(s => Text(s.Amount.Grams)), .. events.Select(Text)]);
+        string key = string.Join('|', [address, Text(input.DryDyestuff?.Grams), Text(input.LiquorPh?.Value), .. input.Salts.Select(s => Text(s.Amount.Grams)), .. events.Select(Text), .. place.Bowls.Select(b => $"bowl {Text(b.Grams)}")]);
         if (_outcomes.Count > Most) _outcomes.Clear();
-        return _outcomes.GetOrAdd(key, _ => new Lazy<AssimilationOutcome>(() => Assimilator.Assimilate(input, events))).Value;
+        return _outcomes.GetOrAdd(key, _ => new Lazy<AssimilationOutcome>(() => Assimilator.Assimilate(input, events, place))).Value;
     }
 
     private static string Text(double? value) => value?.ToString("R", CultureInfo.InvariantCulture) ?? "";

@@ -51,7 +51,7 @@ internal static class BatchEndpoints
         // The same form again: whatever it led to stands already.
         if (studio.Find(posted.Id) is { } there) return Answers.To(page, new AppendResult.AlreadyThere(there));
         BatchState state = studio.Batch(subject)!;
-        var lake = LakesInWork.Of(state, plans);
+        var lake = LakesInWork.Of(state, plans, studio.State());
         if (BenchForm.Read(posted.Text, lake, studio.State(), posted.At) is not { } read) return Answers.See(page);
         if (read.Document is { } document) return Answers.To(page, posted.Keep(studio, subject, document with { Note = Cut(posted.Text("note"), LongestNote) }));
         return Answers.Again(page, form.Where(f => !f.Key.StartsWith('_') && f.Key != BenchForm.After).Select(f => (f.Key, posted.Text(f.Key))));

@@ -18,6 +18,7 @@ public static class ListVerb
         ArgumentNullException.ThrowIfNull(channels);
         var words = new Argument<string[]>("words") { HelpName = "WORDS", Arity = ArgumentArity.ZeroOrMore, Description = "only those whose entries hold all these words or their beginnings" };
         var csv = new Option<bool>("--csv") { Description = "a table" };
+        var waiting = new Option<bool>("--waiting") { Description = "only batches whose wait is set, the earliest first" };
         Option<bool> json = StudioVerb.JsonOption();
         Option<string?> folder = StudioVerb.FolderOption();
         var verb = new Verb(
@@ -28,17 +29,20 @@ public static class ListVerb
             "alumroot list --csv");
         verb.Add(words);
         verb.Add(csv);
+        verb.Add(waiting);
         verb.Add(json);
         verb.Add(folder);
         verb.SetAction(parsed => StudioVerb.Run(parsed.GetValue(folder), StudioAccess.Read, channels, studio =>
         {
             string typed = string.Join(' ', parsed.GetValue(words) ?? []);
-            IReadOnlyList<SubjectLine> lines = studio.List(typed);
-            if (parsed.GetValue(json)) channels.Data.WriteLine(Json.Text(lines.Select(l => new { Subject = l.Subject.ToString(), l.Title, l.Stage, l.FirstAt, l.LastAt, l.EntryCount })));
+            bool onlyWaiting = parsed.GetValue(waiting);
+            if (onlyWaiting && typed.Length > 0) return channels.End(ExitCode.InputWrong, "'list' takes either words or --waiting, not both.");
+            IReadOnlyList<SubjectLine> lines = onlyWaiting ? studio.Due() : studio.List(typed);
+            if (parsed.GetValue(json)) channels.Data.WriteLine(Json.Text(lines.Select(l => new { Subject = l.Subject.ToString(), l.Title, l.Stage, l.FirstAt, l.LastAt, l.EntryCount, l.DueAt })));
             else if (parsed.GetValue(csv)) WriteTable(lines, channels.Data);
             else foreach (SubjectLine line in lines)
-                channels.Data.WriteLine(Columns.Beside(string.Create(CultureInfo.InvariantCulture, $"{line.Subject,-8} {line.LastAt.ToString(TimeForm, CultureInfo.InvariantCulture)}  {line.Stage,-9}"), line.Title, 37));
-            return lines.Count > 0 ? ExitCode.Done : channels.End(ExitCode.CannotBeMet, typed.Length > 0 ? $"Nothing in the record fits '{typed}'. Try fewer words, or their beginnings." : "The record is empty. 'alumroot record new' begins a batch.");
+                channels.Data.WriteLine(Columns.Beside(string.Create(CultureInfo.InvariantCulture, $"{line.Subject,-8} {(onlyWaiting ? line.DueAt!.Value : line.LastAt).ToString(TimeForm, CultureInfo.InvariantCulture)}  {line.Stage,-9}"), line.Title, 37));
+            return lines.Count > 0 ? ExitCode.Done : channels.End(ExitCode.CannotBeMet, onlyWaiting ? "No batch waits for a time." : typed.Length > 0 ? $"Nothing in the record fits '{typed}'. Try fewer words, or their beginnings." : "The record is empty. 'alumroot record new' begins a batch.");
         }));
         return verb;
     }

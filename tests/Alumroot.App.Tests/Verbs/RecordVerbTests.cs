@@ -36,6 +36,8 @@ public sealed class RecordVerbTests : IDisposable
         await Says("show lot-1", "Left +450 g");
         await Says("list froth", $"{batch} .* thrown-down");
         await Says("list --csv", "^subject,title,stage,");
+        Command waiting = await Run("list --waiting");
+        Assert.Equal((ExitCode.CannotBeMet, true), (waiting.Code, waiting.Messages.Contains("No batch waits for a time", StringComparison.Ordinal)));
         await Says("check", "5 entries and 0 photographs are whole");
         await Says("backup", "Copied 5 entries and 0 photographs");
     }
