@@ -17,6 +17,7 @@ public static class AllVerbs
         SolveVerb.Build(channels),
         ColourVerb.Build(channels),
         FilmVerb.Build(channels),
+        MeasureVerb.Build(channels),
         LookupVerb.Build(channels),
         RecordVerb.Build(channels),
         ListVerb.Build(channels),

@@ -1,0 +1,114 @@
+using Alumroot.Colour.Colorimetry;
+
+namespace Alumroot.Colour.Photograph;
+
+/// <summary>Chooses the correction: every kind is fitted, with and without straightening of the tones, and the one that tells each patch best from the others is kept.</summary>
+internal sealed class CorrectionSearch
+{
+    // A more supple kind, or a bent tone curve, must be better by this much, or the stiffer is kept.
+    private const double KindGain = 0.99, ToneGain = 0.97;
+
+    // Judgement: what cameras do, so that a bend is not taken up for a hair's gain.
+    private const double UsualGlareShare = 0.02, UsualBend = 0.25, BendCost = 0.03;
+    private const int LeastForRoots = 12, LeastForTone = 12;
+
+    private readonly IReadOnlyList<SeenPatch> _patches;
+    private readonly LinearRgb _meanOfPicture;
+    private readonly PixelColours _colours;
+    private readonly Xyz _white;
+
+    private CorrectionSearch(IReadOnlyList<SeenPatch> patches, LinearRgb meanOfPicture, PixelColours colours, Xyz white) => (_patches, _meanOfPicture, _colours, _white) = (patches, meanOfPicture, colours, white);
+
+    /// <summary>The best correction; null when the patches settle none.</summary>
+    internal static (ColourFit Fit, ToneCurve Tone)? Best(IReadOnlyList<SeenPatch> patches, LinearRgb meanOfPicture, PixelColours colours, Xyz white)
+    {
+        var search = new CorrectionSearch(patches, meanOfPicture, colours, white);
+        var middling = new CorrectionShape(patches.Count < LeastForRoots ? CorrectionKind.Matrix : CorrectionKind.RootPolynomial, 5, patches.Count < LeastForRoots ? 0 : 0.06, 0, 1);
+        ToneCurve bent = patches.Count < LeastForTone ? default : search.BestTone(middling);
+        (ColourFit Fit, ToneCurve Tone)? best = null;
+        foreach (ToneCurve tone in bent.IsPlain ? [default] : (ToneCurve[])[default, bent])
+        {
+            if (search.BestShape(tone) is not { } fit) continue;
+            double needed = best is { } b ? b.Fit.LeftOutMean * ToneGain : double.PositiveInfinity;
+            if (fit.LeftOutMean < needed) best = (fit, tone);
+        }
+        return best;
+    }
+
+    internal static ToneCurve ToneFor(IReadOnlyList<SeenPatch> patches, LinearRgb meanOfPicture, PixelColours colours, Xyz white) => new CorrectionSearch(patches, meanOfPicture, colours, white).BestTone(new CorrectionShape(CorrectionKind.RootPolynomial, 5, 0.06, 0, 1));
+
+    private ColourFit? BestShape(ToneCurve tone)
+    {
+        TrainingPatch[] training = Training(tone);
+        double[] prior = Prior(training, _colours, _white);
+        ColourFit? best = null;
+        foreach (var kind in CorrectionShape.Tried.GroupBy(s => s.Kind))
+        {
+            if (kind.Key >= CorrectionKind.RootPolynomial && training.Length < LeastForRoots) continue;
+            ColourFit? of = kind.Select(s => ColourFit.Of(training, prior, s, _white)).Where(f => f is not null).MinBy(f => f!.LeftOutMean);
+            if (of is not null && (best is null || of.LeftOutMean < best.LeftOutMean * KindGain)) best = of;
+        }
+        return best;
+    }
+
+    private TrainingPatch[] Training(ToneCurve tone) => [.. _patches.Select(p => new TrainingPatch(p.Relative(tone, _meanOfPicture), p.Truth, p.Noise))];
+
+    /// <summary>The file's own colours, with the gain of each channel that suits the greyest patches, or all where none is grey.</summary>
+    internal static double[] Prior(TrainingPatch[] patches, PixelColours c, Xyz white)
+    {
+        double[] m = [c.RedX, c.GreenX, c.BlueX, c.RedY, c.GreenY, c.BlueY, c.RedZ, c.GreenZ, c.BlueZ];
+        TrainingPatch[] greys = [.. patches.Where(p => p.Truth.Chroma < 6 && p.Truth.L > 20)];
+        double r = 0, g = 0, b = 0, weight = 0;
+        foreach (TrainingPatch p in greys.Length > 0 ? greys : patches)
+        {
+            // A grey of luminance Y sends Y of each channel's full light.
+            double w = p.Truth.L, y = p.Truth.ToXyz(white).Y;
+            r += w * y / Math.Max(p.Seen.R, 1e-4);
+            g += w * y / Math.Max(p.Seen.G, 1e-4);
+            b += w * y / Math.Max(p.Seen.B, 1e-4);
+            weight += w;
+        }
+        double[] gains = [r / weight, g / weight, b / weight];
+        return [.. m.Select((v, i) => v * gains[i % 3])];
+    }
+
+    private ToneCurve BestTone(CorrectionShape shape)
+    {
+        ToneCurve best = default;
+        double least = Cost(best, shape), step = 1;
+        // A pattern search along the three directions: the surface is smooth and shallow, and sixty fits are quick.
+        for (int round = 0; round < 7; round++)
+        {
+            bool moved = false;
+            foreach ((double glare, double contrast, double lift) in (ReadOnlySpan<(double, double, double)>)[(1, 0, 0), (-1, 0, 0), (0, 1, 0), (0, -1, 0), (0, 0, 1), (0, 0, -1), (0, 1, 1), (0, -1, -1), (0, 1, -1), (0, -1, 1)])
+            {
+                var next = new ToneCurve(best.GlareShare + 0.008 * step * glare, best.Contrast + 0.1 * step * contrast, best.Lift + 0.1 * step * lift);
+                if (next.GlareShare < 0) next = next with { GlareShare = 0 };
+                if (next == best || !next.IsSane) continue;
+                double cost = Cost(next, shape);
+                if (cost < least) (least, best, moved) = (cost, next, true);
+            }
+            if (!moved) step /= 2;
+        }
+        return best;
+    }
+
+    private double Cost(ToneCurve tone, CorrectionShape shape)
+    {
+        TrainingPatch[] training = Training(tone);
+        if (ColourFit.Of(training, Prior(training, _colours, _white), shape, _white) is not { } fit) return double.PositiveInfinity;
+        double glare = tone.GlareShare / UsualGlareShare, contrast = tone.Contrast / UsualBend, lift = tone.Lift / UsualBend;
+        return fit.LeftOutMean * (1 + BendCost * (glare * glare + contrast * contrast + lift * lift));
+    }
+}
+
+/// <summary>A patch of the target in the picture, with what it is and with the light at its place.</summary>
+/// <param name="Reading">What the camera saw.</param>
+/// <param name="Field">What the surround would have sent at that place.</param>
+/// <param name="Truth">Its colour.</param>
+/// <param name="Noise">Standard deviation of its mean in units of CIEDE2000.</param>
+internal readonly record struct SeenPatch(PatchReading Reading, LinearRgb Field, Lab Truth, double Noise)
+{
+    /// <summary>The light of the scene, over that of the surround at this place.</summary>
+    internal LinearRgb Relative(ToneCurve tone, LinearRgb meanOfPicture) => tone.Scene(Reading.Mean, meanOfPicture) / tone.Scene(Field, meanOfPicture);
+}
