@@ -8,8 +8,8 @@ public static class CardMeasurement
     // A plain white card of no stated kind; common practice, no source.
     private const double UsualCard = 0.85;
 
-    // Nine in ten simulated colours lie within this with a card alone (docs/models/photograph.md).
-    private const double CardUnits = 11;
+    // Nine in ten simulated colours lie within 3.5 with a card alone; telephones also change tones by place and strengthen colours, so the rest is judgement (docs/models/photograph.md).
+    private const double CardUnits = 6;
     private const double ClippedFactor = 1.6;
 
     /// <summary>Measures by the card; without one the colours are those that the file states and no interval is given.</summary>
@@ -48,7 +48,7 @@ public static class CardMeasurement
             colours.Add(new PhotoColour(swatch.Id, lab, interval, reading.IsClipped, reading.LeftOutShare, 0) { ClippedLow = reading.ClippedLow });
         }
         double? uneven = field.IsEven ? null : field.UnevenPercent(swatches.Select(s => s.Corners.Middle));
-        return new PhotoAnswer(colours, unread, byCard ? CorrectionKind.Card : CorrectionKind.None, false, double.NaN, double.NaN, uneven, 0) { Grid = null, PatchesToldFromOthers = [] };
+        return new PhotoAnswer(colours, unread, byCard ? CorrectionKind.Card : CorrectionKind.None, false, null, null, uneven, 0) { Grid = null, PatchesToldFromOthers = [] };
     }
 
     // The lights of a profile are those against D50 already.

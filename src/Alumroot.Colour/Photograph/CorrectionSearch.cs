@@ -35,7 +35,12 @@ internal sealed class CorrectionSearch
         return best;
     }
 
-    internal static ToneCurve ToneFor(IReadOnlyList<SeenPatch> patches, LinearRgb meanOfPicture, PixelColours colours, Xyz white) => new CorrectionSearch(patches, meanOfPicture, colours, white).BestTone(new CorrectionShape(CorrectionKind.RootPolynomial, 5, 0.06, 0, 1));
+    /// <summary>How far a plain matrix leaves each patch from what the others tell: what a wrong or a turned reference cannot make small.</summary>
+    internal static double MatrixOff(IReadOnlyList<SeenPatch> patches, LinearRgb meanOfPicture, PixelColours colours, Xyz white)
+    {
+        TrainingPatch[] training = new CorrectionSearch(patches, meanOfPicture, colours, white).Training(default);
+        return ColourFit.Of(training, Prior(training, colours, white), CorrectionShape.Stiff, white)?.LeftOutMean ?? double.PositiveInfinity;
+    }
 
     private ColourFit? BestShape(ToneCurve tone)
     {

@@ -30,10 +30,13 @@ public enum CorrectionKind
 /// <param name="RestReach">How far the smooth rest reaches, in units of CIELAB.</param>
 internal readonly record struct CorrectionShape(CorrectionKind Kind, double MatrixScale, double RootScale, double RestScale, double RestReach)
 {
+    /// <summary>The matrix alone.</summary>
+    internal static CorrectionShape Stiff { get; } = new(CorrectionKind.Matrix, 5, 0, 0, 1);
+
     internal static IReadOnlyList<CorrectionShape> Tried { get; } =
     [
         new(CorrectionKind.WhiteBalance, 0.0005, 0, 0, 1),
-        new(CorrectionKind.Matrix, 5, 0, 0, 1),
+        Stiff,
         new(CorrectionKind.RootPolynomial, 5, 0.06, 0, 1),
         new(CorrectionKind.RootPolynomial, 5, 0.2, 0, 1),
         new(CorrectionKind.SmoothRest, 5, 0.06, 1, 20),

@@ -34,13 +34,13 @@ public sealed record PhotoColour(string Id, Lab Colour, double? IntervalDeltaE20
 /// <param name="Unread">Names of the things that lie outside the picture or are too small.</param>
 /// <param name="Kind">The kind of correction that was kept.</param>
 /// <param name="ToneStraightened">True when stray light or a camera's contrast was undone.</param>
-/// <param name="LeftOutMeanDeltaE2000">Mean distance of the target's patches, each told from the others.</param>
+/// <param name="LeftOutMeanDeltaE2000">Mean distance of the target's patches, each told from the others; null without a target.</param>
 /// <param name="LeftOutMostDeltaE2000">The largest such distance.</param>
 /// <param name="LightUnevenPercent">By how much the light differs between the places that count; null when there was no surround to tell.</param>
 /// <param name="PatchesClipped">Patches of the target that were left out because a channel stood at an end of its scale.</param>
 public sealed record PhotoAnswer(
     IReadOnlyList<PhotoColour> Colours, IReadOnlyList<string> Unread, CorrectionKind Kind, bool ToneStraightened,
-    double LeftOutMeanDeltaE2000, double LeftOutMostDeltaE2000, double? LightUnevenPercent, int PatchesClipped)
+    double? LeftOutMeanDeltaE2000, double? LeftOutMostDeltaE2000, double? LightUnevenPercent, int PatchesClipped)
 {
     /// <summary>The grid of patches that was used; null without a target.</summary>
     public required TargetGrid? Grid { get; init; }
@@ -68,8 +68,8 @@ public static class PhotoMeasurement
     /// <summary>Share of each side of a patch that is read.</summary>
     internal const double InnerShare = 0.62;
 
-    // No camera leaves a mean error like this with the right target; with a turned or wrong one it is twice as large.
-    private const double MostLeftOut = 12;
+    // A plain matrix leaves the right target 1 to 5 off in the mean, a turned or wrong one 12 to 30 (simulated photographs).
+    private const double MostMatrixOff = 9;
 
     /// <summary>The fewest patches that a target may have.</summary>
     public const int LeastPatches = 6;
@@ -99,7 +99,7 @@ public static class PhotoMeasurement
         }
         if (read.Count < LeastPatches || 2 * read.Count < ask.Truths.Count) return (null, PhotoTrouble.TooFewPatches);
         Xyz white = ColourNames.White;
-        if (CorrectionSearch.Best(read, mean, ask.Picture.Colours, white) is not { } best || best.Fit.LeftOutMean > MostLeftOut) return (null, PhotoTrouble.NotThisTarget);
+        if (CorrectionSearch.MatrixOff(read, mean, ask.Picture.Colours, white) > MostMatrixOff || CorrectionSearch.Best(read, mean, ask.Picture.Colours, white) is not { } best) return (null, PhotoTrouble.NotThisTarget);
         var colours = new List<PhotoColour>();
         var unread = new List<string>();
         foreach (PhotoSwatch swatch in ask.Swatches)

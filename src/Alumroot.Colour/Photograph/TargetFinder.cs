@@ -122,7 +122,7 @@ public static class TargetFinder
             }
             if (patches.Count < PhotoMeasurement.LeastPatches || 2 * patches.Count < truths.Count) return null;
             Xyz white = ColourNames.White;
-            return ColourFit.Of(patches, CorrectionSearch.Prior([.. patches], colours, white), new CorrectionShape(CorrectionKind.Matrix, 5, 0, 0, 1), white)?.LeftOutMean;
+            return ColourFit.Of(patches, CorrectionSearch.Prior([.. patches], colours, white), CorrectionShape.Stiff, white)?.LeftOutMean;
         }
 
         internal FoundTarget Told(double scale)
