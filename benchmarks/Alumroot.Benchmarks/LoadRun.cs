@@ -67,7 +67,7 @@ internal static partial class LoadRun
             times.Add(("record", Stopwatch.GetElapsedTime(from).TotalMilliseconds));
             if (answer.IsSuccessStatusCode && said.Contains("Kept ", StringComparison.Ordinal)) kept.Add(note);
             else wrongs.Add($"{(int)answer.StatusCode} after a note of {key}");
-            await Task.Delay(chance.Next(1000, 4000));
+            await Task.Delay(chance.Next(4000, 10_000));
         }
 
         async Task<string> GetAsync(string what, string path)

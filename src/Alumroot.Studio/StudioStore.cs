@@ -163,6 +163,10 @@ public sealed class StudioStore : IDisposable
     /// <param name="most">At most so many.</param>
     public IReadOnlyList<SubjectLine> Due(int most = int.MaxValue) => _reader.Due(most);
 
+    /// <summary>The batches of which a colour was read last, newest first.</summary>
+    /// <param name="most">At most so many.</param>
+    public IReadOnlyList<SubjectKey> WithColours(int most) => _reader.WithColours(most);
+
     /// <summary>How many entries from an import are kept aside because their number belongs to another.</summary>
     public long AsideCount() => _reader.AsideCount();
 

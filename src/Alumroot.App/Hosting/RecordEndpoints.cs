@@ -14,6 +14,7 @@ internal static class RecordEndpoints
         BatchEndpoints.Map(lakes);
         lakes.MapGet("/{key}/ready.ics", Calendar);
         ShelfEndpoints.Map(app.MapGroup("/shelf"));
+        ColourEndpoints.Map(app.MapGroup("/colours"));
         StudioEndpoints.Map(app.MapGroup("/studio"));
     }
 

@@ -12,6 +12,7 @@ public sealed record Place(string Name, string Address, string Question)
         new("Waiting", "", "what is due now and next"),
         new("Lakes", "lakes", "plan a lake, make one, find it again"),
         new("Shelf", "shelf", "what is there, what it cost"),
+        new("Colours", "colours", "measure a colour, compare, find one like it"),
         new("Handbook", "handbook", "dyestuffs, salts, alkalis, troubles"),
         new("Find", "find", "search everything here"),
         new("Studio", "studio", "bowls, copies, sharing, how you like to work"),

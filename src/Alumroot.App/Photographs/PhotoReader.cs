@@ -14,12 +14,18 @@ internal static class PhotoReader
         try
         {
             if (PhotoPixels.TryRead(path, out PhotoPixels? pixels) is { } refusal) return (null, StudioWords.Of(refusal, name));
-            IReadOnlyList<double> m = pixels!.ToXyzD50;
-            return (new Raster(pixels.WidthPixels, pixels.HeightPixels, pixels.Rgb, new PixelColours(pixels.LinearOfByte, m[0], m[1], m[2], m[3], m[4], m[5], m[6], m[7], m[8])), null);
+            return (Of(pixels!), null);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             return (null, $"'{path}' could not be read. Check the name and whether you may read it.");
         }
+    }
+
+    /// <summary>The pixels of a photograph as the engine takes them.</summary>
+    internal static Raster Of(PhotoPixels pixels)
+    {
+        IReadOnlyList<double> m = pixels.ToXyzD50;
+        return new Raster(pixels.WidthPixels, pixels.HeightPixels, pixels.Rgb, new PixelColours(pixels.LinearOfByte, m[0], m[1], m[2], m[3], m[4], m[5], m[6], m[7], m[8]));
     }
 }

@@ -18,6 +18,7 @@ public static class AllVerbs
         ColourVerb.Build(channels),
         FilmVerb.Build(channels),
         MeasureVerb.Build(channels),
+        MatchVerb.Build(channels),
         LookupVerb.Build(channels),
         RecordVerb.Build(channels),
         ListVerb.Build(channels),

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Alumroot.App.Bench;
+using Alumroot.Colour.Colorimetry;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
 
@@ -28,6 +29,8 @@ public static class EntryWords
             Tagged tagged => tagged.Tags.Count == 0 ? "no tags" : $"tags: {string.Join(", ", tagged.Tags)}",
             BatchUsedUp => "used up",
             StudioSet => "the studio's ways",
+            SwatchRead swatch => $"colour, {SwatchWords.Of(swatch.State)}: {SwatchWords.Numbers(new Lab(swatch.Colour.LabL, swatch.Colour.LabA, swatch.Colour.LabB))}, {SwatchWords.Within(swatch.WithinDeltaE2000)}",
+            TargetKept target => $"target {target.Title}: {target.Patches.Count} colours",
             Withdrawn => "undone",
             _ => "note",
         };

@@ -8,6 +8,9 @@ namespace Alumroot.Studio.Journal;
 /// <param name="Entries">All entries about the studio itself.</param>
 public sealed record StudioState(StudioSet Set, IReadOnlyList<BowlWeighed> Bowls, IReadOnlyList<StandingEntry> Entries)
 {
+    /// <summary>The targets of known colours, the latest of each name, by name.</summary>
+    public IReadOnlyList<TargetKept> Targets { get; init; } = [];
+
     /// <summary>Projects the studio.</summary>
     /// <param name="entries">Its own entries in any order.</param>
     public static StudioState Of(IEnumerable<Entry> entries)
@@ -17,6 +20,9 @@ public sealed record StudioState(StudioSet Set, IReadOnlyList<BowlWeighed> Bowls
         return new StudioState(
             standing.OfType<StudioSet>().LastOrDefault() ?? new StudioSet(),
             [.. standing.OfType<BowlWeighed>().GroupBy(b => b.Bowl, StringComparer.OrdinalIgnoreCase).Select(g => g.Last()).OrderBy(b => b.Bowl, StringComparer.OrdinalIgnoreCase)],
-            all);
+            all)
+        {
+            Targets = [.. standing.OfType<TargetKept>().GroupBy(t => t.Title, StringComparer.OrdinalIgnoreCase).Select(g => g.Last()).OrderBy(t => t.Title, StringComparer.OrdinalIgnoreCase)],
+        };
     }
 }

@@ -79,6 +79,20 @@ public sealed class PhotoFolder
     /// <summary>Whether a text has the form of a hash. Only such a text ever becomes part of a path.</summary>
     public static bool IsHash(string? text) => text is { Length: HashCharacters } && text.All(c => c is (>= '0' and <= '9') or (>= 'a' and <= 'f'));
 
+    /// <summary>Every pixel of a photograph, upright; one picture is decoded at a time.</summary>
+    /// <param name="hash">Which; it must be here.</param>
+    /// <param name="pixels">What it shows, or null when it is refused.</param>
+    /// <returns>Why it is refused, or null.</returns>
+    /// <exception cref="StudioException">It could not be read.</exception>
+    public PhotoRefusal? TryPixels(string hash, out PhotoPixels? pixels)
+    {
+        lock (Decoding)
+        {
+            (PhotoRefusal? refusal, pixels) = Outside.Do(() => (PhotoPixels.TryRead(PathOf(hash), out PhotoPixels? read), read));
+            return refusal;
+        }
+    }
+
     internal string PathOf(string hash) => Path.Combine(Folder, hash[..2], hash);
 
     internal string SmallPathOf(string hash, int longestSidePixels) => Path.Combine(_small, hash[..2], $"{hash}-{longestSidePixels}.jpg");

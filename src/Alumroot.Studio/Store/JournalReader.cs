@@ -1,4 +1,5 @@
 using System.Globalization;
+using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -67,6 +68,11 @@ internal sealed class JournalReader(Database database)
         long end = text is null ? long.MaxValue : context.Entries.Where(e => e.Id == text).Select(e => e.Sequence).FirstOrDefault();
         return (IReadOnlyList<Entry>)[.. context.Entries.Where(e => e.Sequence < end).OrderByDescending(e => e.Sequence).Take(most).AsEnumerable().Select(e => e.ToEntry())];
     });
+
+    /// <summary>The subjects of which a colour was read last, newest first.</summary>
+    public IReadOnlyList<SubjectKey> WithColours(int most) => With(context =>
+        (IReadOnlyList<SubjectKey>)[.. context.Entries.Where(e => e.Document == SwatchRead.Name).GroupBy(e => e.Subject).Select(g => new { Subject = g.Key, Last = g.Max(e => e.Sequence) })
+            .OrderByDescending(g => g.Last).Take(most).Select(g => g.Subject).AsEnumerable().Select(k => SubjectKey.TryRead(k)).OfType<SubjectKey>()]);
 
     /// <summary>Subjects that wait for the maker, the earliest first.</summary>
     public IReadOnlyList<SubjectLine> Due(int most) => With(context =>
