@@ -1,75 +1,76 @@
+using Microsoft.Playwright;
+
 namespace Alumroot.Browser.Tests;
 
-/// <summary>The rules of the house, tried on every page at phone and laptop width, light and dark. WCAG 2.2 (W3C 2023) for the targets and axe's tags; the rest is our own interface brief.</summary>
-public sealed class EveryPageTests(Studio studio)
+/// <summary>The rules of the house, tried on every page: one visit with script, one without. WCAG 2.2 (W3C 2023) for the targets and axe's tags; the rest is our own interface brief.</summary>
+/// <remarks>Two classes below share the pages, so that they are looked at on two cores at once.</remarks>
+public abstract class EveryPage(Studio studio)
 {
-    /// <summary>Each page as seen on a phone, on a laptop, and on a phone at night.</summary>
-    public static IEnumerable<TheoryDataRow<string, int, bool>> AtEveryWidth =>
-        from row in Pages.All
-        from seen in new[] { (Width: 360, Dark: false), (Width: 1280, Dark: false), (Width: 360, Dark: true) }
-        select new TheoryDataRow<string, int, bool>(row.Data, seen.Width, seen.Dark);
+    /// <summary>One of the two halves of the pages.</summary>
+    /// <param name="half">0 or 1.</param>
+    protected static TheoryData<string> Half(int half) => [.. Pages.All.Select(row => row.Data).Where((_, i) => i % 2 == half)];
 
-    [Theory]
-    [MemberData(nameof(AtEveryWidth))]
-    public async Task The_page_keeps_the_house_rules(string path, int width, bool dark)
+    /// <summary>Everything that is wrong with a page, each finding with where it was seen.</summary>
+    protected async Task<IReadOnlyList<string>> WrongsAsync(string path)
     {
-        await using Visit visit = await studio.OpenAsync(path, new View(width, 800) { Dark = dark });
-        await visit.Page.EvaluateAsync("() => document.querySelectorAll('details').forEach(d => d.open = true)");
-        Assert.Empty(await Rules.AxeAsync(visit.Page));
-        Assert.Empty(await Rules.SidewaysAsync(visit.Page));
-        Assert.Empty(await Rules.SmallTargetsAsync(visit.Page));
-        Assert.Empty(await Rules.ColouredAsync(visit.Page));
-        Assert.Empty(await Rules.InlineAsync(visit.Page));
-        Assert.Empty(await Rules.SmallLettersAsync(visit.Page));
-        Assert.Empty(await Rules.WordsAsync(visit.Page));
-        Assert.Empty(visit.Wrongs);
-    }
-
-    [Theory]
-    [MemberData(nameof(Pages.All), MemberType = typeof(Pages))]
-    public async Task Nothing_scrolls_sideways_at_320_px_or_with_text_twice_as_large(string path)
-    {
-        await using Visit visit = await studio.OpenAsync(path, new View(320, 640));
-        Assert.Empty(await Rules.SidewaysAsync(visit.Page));
-        await visit.Page.SetViewportSizeAsync(1280, 900);
-        await visit.Page.EvaluateAsync("() => { document.documentElement.style.fontSize = '200%' }");
-        Assert.Empty(await Rules.SidewaysAsync(visit.Page));
-        await visit.Page.SetViewportSizeAsync(640, 900);
-        Assert.Empty(await Rules.SidewaysAsync(visit.Page));
-    }
-
-    [Theory]
-    [MemberData(nameof(Pages.All), MemberType = typeof(Pages))]
-    public async Task The_skip_link_comes_first_and_every_stop_of_the_tab_key_is_seen(string path)
-    {
+        var wrongs = new List<string>();
         await using Visit visit = await studio.OpenAsync(path);
-        await visit.Page.Keyboard.PressAsync("Tab");
-        Assert.Equal("Skip to the page", await visit.Page.EvaluateAsync<string>("() => document.activeElement.textContent"));
-        for (int stop = 0; stop < 60; stop++)
+        IPage page = visit.Page;
+        string words = await page.InnerTextAsync("main");
+        wrongs.AddRange(await Rules.InlineAsync(page));
+        wrongs.AddRange((await Rules.TabStopsAsync(page)).Select(w => $"tab key: {w}"));
+
+        await page.SetViewportSizeAsync(320, 640);
+        wrongs.AddRange((await Rules.SidewaysAsync(page)).Select(w => $"320 px: {w}"));
+        await page.EvaluateAsync("() => { document.documentElement.style.fontSize = '200%' }");
+        foreach (int width in (int[])[1280, 640])
         {
-            string[] wrongs = await visit.Page.EvaluateAsync<string[]>(
-                """
-                () => {
-                  const e = document.activeElement, box = e.getBoundingClientRect(), style = getComputedStyle(e);
-                  if (e === document.body) return ['end'];
-                  const seen = box.bottom > 0 && box.top < innerHeight && (box.height > innerHeight || (box.top >= -1 && box.bottom <= innerHeight + 1));
-                  const ringed = style.outlineStyle === 'solid' && parseFloat(style.outlineWidth) >= 3;
-                  return seen && ringed ? [] : [`${seen ? 'no outline' : 'out of sight'}: ${e.outerHTML.slice(0, 120)}`];
-                }
-                """);
-            if (wrongs is ["end"]) return;
-            Assert.Empty(wrongs);
-            await visit.Page.Keyboard.PressAsync("Tab");
+            await page.SetViewportSizeAsync(width, 900);
+            wrongs.AddRange((await Rules.SidewaysAsync(page)).Select(w => $"letters twice as large, {width} px: {w}"));
         }
+        await page.EvaluateAsync("() => { document.documentElement.removeAttribute('style'); document.querySelectorAll('details').forEach(d => d.open = true) }");
+        foreach (int width in (int[])[360, 1280])
+        {
+            await page.SetViewportSizeAsync(width, 800);
+            wrongs.AddRange((await SeenAsync(page)).Select(w => $"{width} px: {w}"));
+        }
+        await page.SetViewportSizeAsync(360, 800);
+        await page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = ColorScheme.Dark });
+        wrongs.AddRange((await Rules.ContrastAsync(page)).Concat(await Rules.ColouredAsync(page)).Select(w => $"dark: {w}"));
+        wrongs.AddRange(visit.Wrongs);
+
+        await using Visit without = await studio.OpenAsync(path, View.Phone with { Script = false });
+        string plain = await without.Page.InnerTextAsync("main");
+        if (plain.Length <= 40) wrongs.Add($"without script there is hardly a word: '{plain}'");
+        if (plain != words) wrongs.Add($"without script the page says something else: '{plain}' against '{words}'");
+        return wrongs;
     }
 
+    private static async Task<IEnumerable<string>> SeenAsync(IPage page) =>
+    [
+        .. await Rules.AxeAsync(page), .. await Rules.SidewaysAsync(page), .. await Rules.SmallTargetsAsync(page), .. await Rules.ColouredAsync(page),
+        .. await Rules.SmallLettersAsync(page), .. await Rules.WordsAsync(page),
+    ];
+}
+
+/// <summary>The pages with even numbers.</summary>
+public sealed class EveryEvenPageTests(Studio studio) : EveryPage(studio)
+{
+    /// <summary>Their addresses.</summary>
+    public static TheoryData<string> These => Half(0);
+
     [Theory]
-    [MemberData(nameof(Pages.All), MemberType = typeof(Pages))]
-    public async Task Without_script_the_page_says_the_same(string path)
-    {
-        await using Visit with = await studio.OpenAsync(path);
-        await using Visit without = await studio.OpenAsync(path, View.Phone with { Script = false });
-        Assert.Equal(await with.Page.InnerTextAsync("main"), await without.Page.InnerTextAsync("main"));
-        Assert.True((await without.Page.InnerTextAsync("main")).Length > 40);
-    }
+    [MemberData(nameof(These))]
+    public async Task The_page_keeps_the_house_rules(string path) => Assert.Empty(await WrongsAsync(path));
+}
+
+/// <summary>The pages with odd numbers.</summary>
+public sealed class EveryOddPageTests(Studio studio) : EveryPage(studio)
+{
+    /// <summary>Their addresses.</summary>
+    public static TheoryData<string> These => Half(1);
+
+    [Theory]
+    [MemberData(nameof(These))]
+    public async Task The_page_keeps_the_house_rules(string path) => Assert.Empty(await WrongsAsync(path));
 }

@@ -18,6 +18,13 @@ internal static partial class Rules
         return [.. result.Violations.Select(v => $"{v.Id}: {v.Help}; {string.Join(" | ", v.Nodes.Select(n => n.Html))}")];
     }
 
+    /// <summary>The contrast of letters alone, for a page that was looked at whole in another dress.</summary>
+    public static async Task<IReadOnlyList<string>> ContrastAsync(IPage page)
+    {
+        AxeResult result = await page.RunAxe(new AxeRunOptions { RunOnly = RunOnlyOptions.Rules("color-contrast") });
+        return [.. result.Violations.Select(v => $"{v.Id}: {v.Help}; {string.Join(" | ", v.Nodes.Select(n => n.Html))}")];
+    }
+
     /// <summary>Nothing is wider than the screen; wide tables scroll inside their own region.</summary>
     public static Task<string[]> SidewaysAsync(IPage page) => page.EvaluateAsync<string[]>(
         """
@@ -51,7 +58,7 @@ internal static partial class Rules
           const props = ['color', 'backgroundColor', 'borderTopColor', 'borderRightColor', 'borderBottomColor', 'borderLeftColor', 'outlineColor', 'fill', 'stroke', 'textDecorationColor', 'caretColor'];
           const found = new Set();
           for (const e of document.querySelectorAll('html, body, body *')) {
-            if (e.closest('.swatch, img, script')) continue;
+            if (e.closest('.swatch, .sample-colour, img, script')) continue;
             const style = getComputedStyle(e);
             for (const p of props) {
               const m = /^rgba?\((\d+), (\d+), (\d+)/.exec(style[p]);
@@ -87,6 +94,32 @@ internal static partial class Rules
     {
         string text = await page.EvaluateAsync<string>("() => document.title + '\\n' + document.body.innerText");
         return [.. Unwanted().Matches(text).Select(m => $"the word '{m.Value}' in: {text[Math.Max(0, m.Index - 30)..Math.Min(text.Length, m.Index + 40)].ReplaceLineEndings(" ")}")];
+    }
+
+    /// <summary>The skip link comes first, and every stop of the tab key is seen and outlined.</summary>
+    public static async Task<IReadOnlyList<string>> TabStopsAsync(IPage page)
+    {
+        const int MostStops = 60;
+        await page.Keyboard.PressAsync("Tab");
+        string first = await page.EvaluateAsync<string>("() => document.activeElement.textContent");
+        if (first != "Skip to the page") return [$"the first stop is '{first}'"];
+        for (int stop = 0; stop < MostStops; stop++)
+        {
+            string[] wrongs = await page.EvaluateAsync<string[]>(
+                """
+                () => {
+                  const e = document.activeElement, box = e.getBoundingClientRect(), style = getComputedStyle(e);
+                  if (e === document.body) return ['end'];
+                  const seen = box.bottom > 0 && box.top < innerHeight && (box.height > innerHeight || (box.top >= -1 && box.bottom <= innerHeight + 1));
+                  const ringed = style.outlineStyle === 'solid' && parseFloat(style.outlineWidth) >= 3;
+                  return seen && ringed ? [] : [`${seen ? 'no outline' : 'out of sight'}: ${e.outerHTML.slice(0, 120)}`];
+                }
+                """);
+            if (wrongs is ["end"]) return [];
+            if (wrongs.Length > 0) return wrongs;
+            await page.Keyboard.PressAsync("Tab");
+        }
+        return [];
     }
 
     [GeneratedRegex(@"\b(invalid|oops|please|error|exception)\b|!", RegexOptions.IgnoreCase)]

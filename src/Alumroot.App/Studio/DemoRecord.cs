@@ -68,11 +68,23 @@ internal static class DemoRecord
             at = at.AddMinutes(act.GetProperty("minutes").GetDouble()).AddSeconds(20);
             entries.Add(Step(act, at, chosen).ToEntry(Next(), key, at));
         }
+        if (lake.TryGetProperty("colours", out JsonElement colours))
+            foreach (JsonElement colour in colours.EnumerateArray()) entries.Add(Colour(colour).ToEntry(Next(), key, begun.AddMinutes(colour.GetProperty("minutes").GetDouble())));
         if (Text(lake, "given_up") is { } reason) entries.Add(new BatchGivenUp(reason).ToEntry(Next(), key, at.AddMinutes(10)));
         string[] tags = [.. lake.GetProperty("tags").EnumerateArray().Select(t => t.GetString()!)];
         if (tags.Length > 0) entries.Add(new Tagged(tags).ToEntry(Next(), key, begun.AddSeconds(5)));
 
         EntryId Next() => Id($"{key}-{++number:000}");
+    }
+
+    private static SwatchRead Colour(JsonElement element)
+    {
+        double[] lab = [.. element.GetProperty("lab").EnumerateArray().Select(v => v.GetDouble())];
+        return new SwatchRead(Enum.Parse<SwatchState>(Text(element, "state")!, ignoreCase: true), new LabText(lab[0], lab[1], lab[2]))
+        {
+            WithinDeltaE2000 = element.TryGetProperty("within", out JsonElement within) ? within.GetDouble() : null,
+            How = Text(element, "how"),
+        };
     }
 
     private static BatchStep Step(JsonElement element, DateTimeOffset at, Dictionary<LotClass, string> lots)
