@@ -55,3 +55,8 @@ internal sealed record CurveFit(FadingFormKind Kind, double[] Logs, double Lift,
 /// <param name="Strip">Standard deviation that all readings of a strip share, from its first reading.</param>
 /// <param name="Rate">Standard deviation of the logarithm of a strip's own rate.</param>
 internal readonly record struct StripScatter(double Point, double Strip, double Rate);
+
+/// <summary>What all series share that were exposed side by side and read by one hand.</summary>
+/// <param name="Rate">Standard deviation of the logarithm of a strip's own rate.</param>
+/// <param name="Lift">What noise adds to a difference near nothing.</param>
+internal readonly record struct SharedScatter(double Rate, double Lift);

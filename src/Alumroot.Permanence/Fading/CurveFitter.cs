@@ -11,14 +11,20 @@ internal sealed class CurveFitter
 
     // What strips usually do, before these strips are seen; a reading's own strength against a handful of strips. Judgement, see docs/models/fading.md.
     private const double UsualRate = 0.08, UsualShare = 0.6;
-    private static readonly double[] Rates = [0, 0.03, 0.06, 0.1, 0.15, 0.22, 0.32], Shares = [0, 0.35, 0.7, 1.2, 2], Parts = [0.45, 0.6, 0.75, 0.9, 1.05, 1.25];
+    internal static readonly double[] Rates = [0, 0.03, 0.06, 0.1, 0.15, 0.22, 0.32];
+    private static readonly double[] Shares = [0, 0.35, 0.7, 1.2, 2], Parts = [0.45, 0.6, 0.75, 0.9, 1.05, 1.25];
 
     private readonly double[][] _doses, _changes;
+    private readonly SharedScatter? _shared;
     private readonly int _count;
     private readonly double _mostDose, _mostChange;
 
-    internal CurveFitter(FadingSeries series)
+    /// <summary>Makes ready to fit a series.</summary>
+    /// <param name="series">The series.</param>
+    /// <param name="shared">What all series that were exposed and read together share; null when it is not known yet.</param>
+    internal CurveFitter(FadingSeries series, SharedScatter? shared)
     {
+        _shared = shared;
         FadingPoint[][] strips = [.. series.Strips.Select(s => s.Points.Where(p => p.DoseMegaluxHours > 0).ToArray()).Where(p => p.Length > 0)];
         _doses = [.. strips.Select(s => s.Select(p => p.DoseMegaluxHours).ToArray())];
         _changes = [.. strips.Select(s => s.Select(p => p.DeltaE).ToArray())];
@@ -56,15 +62,24 @@ internal sealed class CurveFitter
         }
         (scatter, likelihood) = Scatter(kind, lifted, best);
         if (Covariance(kind, lifted, best, scatter) is not { } covariance) return null;
-        return new CurveFit(kind, best[..FadingForm.Count(kind)], lifted ? Math.Exp(best[^1]) : 0, likelihood, n, covariance, scatter);
+        return new CurveFit(kind, best[..FadingForm.Count(kind)], lifted ? Math.Exp(best[^1]) : _shared?.Lift ?? 0, likelihood, n, covariance, scatter);
     }
 
-    private static double Mean(FadingFormKind kind, bool lifted, ReadOnlySpan<double> p, double dose)
+    /// <summary>How well each rate of <see cref="Rates"/> suits a fit, as log likelihoods with the other scatters at their best.</summary>
+    internal double[] RateProfile(CurveFit fit)
+    {
+        bool lifted = fit.Parameters > fit.Logs.Length;
+        double[] p = lifted ? [.. fit.Logs, Math.Log(fit.Lift)] : fit.Logs;
+        StripSums[] sums = [.. Enumerable.Range(0, _doses.Length).Select(s => Sums(fit.Kind, lifted, p, s))];
+        double whole = Math.Max(LeastPoint, Math.Sqrt(sums.Sum(s => s.MissMiss) / Math.Max(1, _count - p.Length)));
+        return [.. Rates.Select(rate => Shares.SelectMany(_ => Parts, (share, part) => Score(sums, new StripScatter(Math.Max(LeastPoint, part * whole), share * Math.Max(LeastPoint, part * whole), rate), p.Length).Score).Max())];
+    }
+
+    private double Mean(FadingFormKind kind, bool lifted, ReadOnlySpan<double> p, double dose)
     {
         double f = FadingForm.Value(kind, lifted ? p[..^1] : p, dose);
-        if (!lifted) return f;
-        double lift = Math.Exp(Math.Clamp(p[^1], -20, 5));
-        return Math.Sqrt(f * f + lift * lift);
+        double lift = lifted ? Math.Exp(Math.Clamp(p[^1], -20, 5)) : _shared?.Lift ?? 0;
+        return lift == 0 ? f : Math.Sqrt(f * f + lift * lift);
     }
 
     /// <summary>Improves the parameters in place and gives the sum that was made small. Logarithms are held loosely to where they began, so that a flat direction does not run away.</summary>
@@ -197,19 +212,25 @@ internal sealed class CurveFitter
         double whole = Math.Max(LeastPoint, Math.Sqrt(sums.Sum(s => s.MissMiss) / Math.Max(1, _count - p.Length)));
         double best = double.NegativeInfinity, likelihood = double.NegativeInfinity;
         var found = new StripScatter(1, 0, 0);
-        foreach (double rate in Rates)
+        foreach (double rate in _shared is { } known ? [known.Rate] : Rates)
             foreach (double share in Shares)
                 foreach (double part in Parts)
                 {
                     double point = Math.Max(LeastPoint, part * whole);
                     var scatter = new StripScatter(point, share * point, rate);
-                    double l = 0;
-                    foreach (StripSums s in sums) l += s.LogLikelihood(scatter);
-                    // Half normal leanings; the count of parameters is given back to the scatter of a point.
-                    double score = l - 0.5 * (rate / UsualRate) * (rate / UsualRate) - 0.5 * (share / UsualShare) * (share / UsualShare) + p.Length * Math.Log(point);
+                    (double score, double l) = Score(sums, scatter, p.Length);
+                    if (_shared is null) score -= 0.5 * (rate / UsualRate) * (rate / UsualRate);
                     if (score > best) (best, likelihood, found) = (score, l, scatter);
                 }
         return (found, likelihood);
+    }
+
+    /// <summary>The likelihood, and with it a half normal leaning of the strip's share; the count of parameters is given back to the scatter of a point.</summary>
+    private static (double Score, double LogLikelihood) Score(StripSums[] sums, StripScatter scatter, int parameters)
+    {
+        double l = 0, share = scatter.Strip / scatter.Point;
+        foreach (StripSums s in sums) l += s.LogLikelihood(scatter);
+        return (l - 0.5 * (share / UsualShare) * (share / UsualShare) + parameters * Math.Log(scatter.Point), l);
     }
 
     private StripSums Sums(FadingFormKind kind, bool lifted, double[] p, int strip)
@@ -228,7 +249,7 @@ internal sealed class CurveFitter
     }
 
     /// <summary>How much the difference grows when the logarithm of the dose does.</summary>
-    private static double Lean(FadingFormKind kind, bool lifted, ReadOnlySpan<double> p, double dose) => (Mean(kind, lifted, p, dose * 1.01) - Mean(kind, lifted, p, dose / 1.01)) / (2 * Math.Log(1.01));
+    private double Lean(FadingFormKind kind, bool lifted, ReadOnlySpan<double> p, double dose) => (Mean(kind, lifted, p, dose * 1.01) - Mean(kind, lifted, p, dose / 1.01)) / (2 * Math.Log(1.01));
 
     /// <summary>What a strip's misses and its leanings add up to, from which the likelihood for any scatter follows without a matrix (Woodbury, for two shared directions).</summary>
     private readonly record struct StripSums(int Count, double MissMiss, double Miss, double MissLean, double Lean, double LeanLean)

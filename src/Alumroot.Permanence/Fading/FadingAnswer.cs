@@ -27,6 +27,9 @@ public sealed record SampleFound(string Series, FadingFormKind? Model, double Mo
     /// <summary>The most light it has had.</summary>
     public required double MostDoseMegaluxHours { get; init; }
 
+    /// <summary>The category by ASTM D4303, as an indication; null when too few readings were there.</summary>
+    public required FadingCategory? Category { get; init; }
+
     /// <summary>The curve: dose and difference, for drawing.</summary>
     public required IReadOnlyList<FadingPoint> Curve { get; init; }
 }
@@ -44,7 +47,7 @@ public static class FadingAnalysis
     public static IReadOnlyList<SampleFound> Analyse(IReadOnlyList<FadingSeries> series)
     {
         ArgumentNullException.ThrowIfNull(series);
-        SeriesFit[] fits = [.. series.AsParallel().AsOrdered().Select(SeriesFit.Of)];
+        IReadOnlyList<SeriesFit> fits = SeriesFit.Of(series);
         SeriesFit[] references = [.. fits.Where(f => f.Series.Reference is not null).OrderBy(f => f.Series.Reference)];
         return [.. fits.Where(f => f.Series.Reference is null).Select(f => Told(f, references))];
     }
@@ -57,6 +60,7 @@ public static class FadingAnalysis
             ReadingCount = fit.Series.ExposedCount,
             StripCount = fit.Series.Strips.Count,
             MostDoseMegaluxHours = most,
+            Category = fit.Fits.Count == 0 || most <= 0 ? null : FadingCategory.Of(fit.At, most),
             Curve = fit.Fits.Count == 0 || most <= 0 ? [] : [.. Enumerable.Range(0, CurvePoints + 1).Select(i => most * i / CurvePoints).Select(d => new FadingPoint(d, fit.At(d)))],
         };
     }
