@@ -14,6 +14,8 @@ public sealed class Studio : IAsyncLifetime
     [
         "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
         "--disable-component-update", "--disable-sync", "--disable-default-apps", "--hide-scrollbars",
+        // Without a screen the browser's own surfaces would still be made ready, one process each, for every new window.
+        "--disable-features=PreloadTopChromeWebUI,PaintHolding,Translate,MediaRouter,OptimizationHints,HttpsUpgrades,DestroyProfileOnBrowserClose,GlobalMediaControls",
     ];
 
     private DemoStudio? _demo;
@@ -24,6 +26,9 @@ public sealed class Studio : IAsyncLifetime
     /// <summary>Where the program listens, without a slash at the end.</summary>
     public string Address { get; private set; } = "";
 
+    /// <summary>The shared visits for checks that only read.</summary>
+    internal Tour Tour { get; private set; } = null!;
+
     public async ValueTask InitializeAsync()
     {
         _demo = DemoStudio.Open(TimeProvider.System);
@@ -32,10 +37,12 @@ public sealed class Studio : IAsyncLifetime
         Address = _app.Urls.First();
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = ChromiumPath(), Args = Arguments });
+        Tour = new Tour(async () => new Looker(await OpenAsync("blank"), await OpenAsync("blank", View.Phone with { Script = false })), [.. Pages.All.Select(row => row.Data)]);
     }
 
     public async ValueTask DisposeAsync()
     {
+        if (Tour is not null) await Tour.DisposeAsync();
         if (_browser is not null) await _browser.DisposeAsync();
         _playwright?.Dispose();
         if (_app is not null) await _app.DisposeAsync();

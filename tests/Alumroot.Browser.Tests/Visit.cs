@@ -30,6 +30,14 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>Requests elsewhere, broken content policy, script failures. Empty when all is well.</summary>
     public IReadOnlyList<string> Wrongs => _wrongs;
 
+    /// <summary>What went wrong since this was last asked.</summary>
+    public IReadOnlyList<string> TakeWrongs()
+    {
+        string[] taken = [.. _wrongs];
+        _wrongs.Clear();
+        return taken;
+    }
+
     /// <summary>Goes to a path and waits until everything has loaded.</summary>
     public async Task GoAsync(string path) =>
         await Page.GotoAsync(_address + path, new PageGotoOptions { WaitUntil = WaitUntilState.Load });
