@@ -19,6 +19,7 @@ public static class AllVerbs
         FilmVerb.Build(channels),
         MeasureVerb.Build(channels),
         MatchVerb.Build(channels),
+        PaintVerb.Build(channels),
         FadeVerb.Build(channels),
         LookupVerb.Build(channels),
         RecordVerb.Build(channels),

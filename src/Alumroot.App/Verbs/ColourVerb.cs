@@ -23,7 +23,7 @@ public static class ColourVerb
         var csv = new Option<bool>("--csv") { Description = "a table with commas, which is also what comes without it" };
         var verb = new Verb(
             "colour",
-            "Turns spectra or Lab into XYZ, Lab, screen colours and plain names, and tells differences.",
+            "Turns spectra or Lab into Lab, names and differences.",
             "alumroot colour chips.cgats.txt",
             "alumroot colour lakes.csv --illuminant D65 --observer 10 --json",
             "alumroot colour before.cxf after.cxf --difference before.cxf:S1 after.cxf:S1");

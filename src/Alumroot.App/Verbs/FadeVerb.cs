@@ -20,7 +20,7 @@ public static class FadeVerb
         var csv = new Option<bool>("--csv") { Description = "a table with commas" };
         var verb = new Verb(
             "fade",
-            "Fits light tests: the dose to a visible change, the equivalent blue wool reference, years in a place.",
+            "Fits light tests: dose, blue wool class, years.",
             "alumroot fade strips.csv",
             "alumroot fade strips.csv --json",
             "alumroot fade strips.csv --csv");

@@ -34,7 +34,7 @@ public static class FilmVerb
         var csv = new Option<bool>("--csv") { Description = "a table with commas, which is also what comes without it" };
         var verb = new Verb(
             "film",
-            "Finds absorption K and scattering S of paint films from drawdowns, and how they hide.",
+            "Finds K, S and hiding of paint films from drawdowns.",
             "alumroot film drawdowns.csv",
             "alumroot film drawdowns.csv --k1 0.04 --k2 0.6 --thickness 0.05 --over 0.8",
             "alumroot film --cases films.csv");

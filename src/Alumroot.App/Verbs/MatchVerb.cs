@@ -32,7 +32,7 @@ public static class MatchVerb
         var csv = new Option<bool>("--csv") { Description = "a table with commas" };
         var verb = new Verb(
             "match",
-            "Finds the mixture of a few pigments that comes nearest to a colour.",
+            "Finds the mixture of pigments nearest to a colour.",
             "alumroot match pigments.csv --aim 52 38 21",
             "alumroot match pigments.csv --aim #b5533c --most 2",
             "alumroot match pigments.csv --aim 52 38 21 --k1 0.04 --k2 0.6 --json");

@@ -17,7 +17,7 @@ public static class MeasureVerb
         var csv = new Option<bool>("--csv") { Description = "a table with commas" };
         var verb = new Verb(
             "measure",
-            "Measures colours in a photograph that shows a target of known colours, a plain card, or neither.",
+            "Measures colours in a photograph, best by a target.",
             "alumroot measure photo.json",
             "alumroot measure photo.json --json",
             "alumroot measure photo.json --csv");

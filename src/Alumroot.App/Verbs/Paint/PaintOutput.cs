@@ -1,0 +1,81 @@
+using System.Globalization;
+using Alumroot.App.Output;
+using Alumroot.App.Words;
+using Alumroot.Paint.Recipes;
+using Alumroot.Quantities;
+
+namespace Alumroot.App.Verbs.Paint;
+
+/// <summary>A recipe with what it is filled into.</summary>
+/// <param name="Pigment">What the asker calls the pigment.</param>
+/// <param name="Recipe">The recipe.</param>
+/// <param name="Fill">What it is filled into; null when not asked.</param>
+/// <param name="Filled">How many that gives.</param>
+/// <param name="Pours">How often each is filled; 1 for what is filled once.</param>
+/// <param name="Cost">What the pigment costs in all; null when not told.</param>
+/// <param name="Assumptions">What was taken for granted.</param>
+internal sealed record PaintAnswer(string Pigment, PaintRecipe Recipe, PaintFill? Fill, double? Filled, int Pours, double? Cost, IReadOnlyList<string> Assumptions);
+
+/// <summary>The answers of <c>paint</c>.</summary>
+internal static class PaintOutput
+{
+    internal static void WriteJson(PaintAnswer answer, TextWriter to)
+    {
+        PaintRecipe r = answer.Recipe;
+        to.WriteLine(Json.Text(new
+        {
+            answer.Pigment,
+            Medium = r.Ask.Medium.Key,
+            PigmentG = r.Ask.PigmentGrams,
+            Components = r.Parts.Select(p => new { p.Name, G = Tidy(p.Grams), Ml = Tidy(p.Millilitres) }),
+            Pvc = Tidy(r.VolumeFraction),
+            Cpvc = Tidy(r.CriticalFraction),
+            PvcOverCpvc = Tidy(r.VolumeFraction.Value / r.CriticalFraction.Value),
+            UsualPvcOverCpvc = new Estimate(r.Ask.Medium.RatioTypical, r.Ask.Medium.RatioLow, r.Ask.Medium.RatioHigh),
+            Film = PaintWords.Film(r),
+            WetMl = Tidy(r.WetMillilitres),
+            DryMl = Tidy(r.DryMillilitres),
+            ShrinkagePercent = Tidy(100 * r.ShrinkageFraction),
+            Fill = answer.Fill?.Name,
+            FillMl = answer.Fill?.Millilitres,
+            Filled = answer.Filled is { } n ? Tidy(n) : (double?)null,
+            PoursEach = answer.Pours,
+            CostEach = answer is { Cost: { } cost, Filled: > 0 and var count } ? Tidy(cost / count) : (double?)null,
+            FilmPhLow = r.Ask.Medium.FilmPhLow,
+            FilmPhHigh = r.Ask.Medium.FilmPhHigh,
+            r.Ask.Medium.TouchDry,
+            r.Ask.Medium.ThroughDry,
+            Keeping = r.Ask.Medium.Preservative,
+            OrderOfWork = PaintWords.Work(r.Ask.Medium),
+            Cautions = PaintWords.Mind(r.Ask.Medium),
+            answer.Assumptions,
+        }));
+    }
+
+    internal static void WriteText(PaintAnswer answer, TextWriter to)
+    {
+        PaintRecipe r = answer.Recipe;
+        to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Figure(r.Ask.PigmentGrams)} g {answer.Pigment} in {r.Ask.Medium.Name}"));
+        to.WriteLine();
+        int width = r.Parts.Max(p => p.Name.Length);
+        foreach (PaintPart p in r.Parts) to.WriteLine($"  {p.Name.PadRight(width)}  {Figure(p.Grams.Value),7} g  ({Figure(p.Grams.Low)} to {Figure(p.Grams.High)})  {Figure(p.Millilitres.Value),7} ml");
+        to.WriteLine();
+        to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Pigment {100 * r.VolumeFraction.Value:0} % of the dry film by volume, critical {100 * r.CriticalFraction.Value:0} % ({100 * r.CriticalFraction.Low:0} to {100 * r.CriticalFraction.High:0}): {PaintWords.Film(r)}."));
+        to.WriteLine($"Wet {Figure(r.WetMillilitres.Value)} ml, dry {Figure(r.DryMillilitres.Value)} ml; it shrinks by {Figure(100 * r.ShrinkageFraction)} %.");
+        if (answer is { Fill: { } fill, Filled: { } filled }) to.WriteLine($"Fills {Figure(filled)} {fill.Name} of {Figure(fill.Millilitres)} ml{(answer.Pours > 1 ? $", each poured {answer.Pours} times" : "")}.");
+        if (answer is { Cost: { } cost, Filled: > 0 and var count }) to.WriteLine($"Pigment for each: {Figure(cost / count)}.");
+        to.WriteLine($"Touch dry: {r.Ask.Medium.TouchDry}. Through: {r.Ask.Medium.ThroughDry}.");
+        to.WriteLine();
+        to.WriteLine("Work");
+        foreach (string line in PaintWords.Work(r.Ask.Medium)) to.WriteLine($"  {line}");
+        to.WriteLine("Mind");
+        foreach (string line in PaintWords.Mind(r.Ask.Medium)) to.WriteLine($"  {line}");
+        foreach (string line in answer.Assumptions) to.WriteLine(line);
+    }
+
+    private static Estimate Tidy(Estimate e) => new(Tidy(e.Value), Tidy(e.Low), Tidy(e.High));
+
+    private static double Tidy(double x) => x == 0 ? 0 : Math.Round(x, Math.Clamp(5 - (int)Math.Ceiling(Math.Log10(Math.Abs(x))), 0, 12));
+
+    private static string Figure(double x) => x >= 100 ? x.ToString("0", CultureInfo.InvariantCulture) : x >= 10 ? x.ToString("0.0", CultureInfo.InvariantCulture) : x.ToString("0.00", CultureInfo.InvariantCulture);
+}
