@@ -24,7 +24,7 @@ public static class LookupVerb
         var cases = new Option<string?>("--cases") { HelpName = "FILE.csv", Description = "instead of words: vapours and gases in a room, one case a line (columns id, kind, inputs)" };
         var verb = new Verb(
             "lookup",
-            "Looks up dyestuffs, salts, alkalis, hazards and troubles, and says which are not known.",
+            "Looks up dyestuffs, salts, hazards and troubles.",
             "alumroot lookup madder",
             "alumroot lookup alum --json",
             "alumroot lookup --cases room.csv");

@@ -52,7 +52,7 @@ public static class PlanVerb
         var quiet = new Option<bool>("--quiet") { Description = "only what to do" };
         var verb = new Verb(
             "plan",
-            "Plans a lake: amounts, pH path, gas, vessel, washes and yield, each with its span.",
+            "Plans a lake: amounts, pH path, gas, washes, yield.",
             "alumroot plan --dyestuff madder --dry 100g --water 3L --salt potash-alum --salt-amount 50g --alkali soda-ash --temp 60C --to-ph 6.5",
             "alumroot plan --dyestuff weld --dry 3.5oz --salt potash-alum --alkali home-baked@36.0%loss --all-down",
             "alumroot plan --salt aluminium-sulfate --salt-amount 20g --water 1L --alkali soda-crystals --alkali-amount 25g --json");

@@ -23,7 +23,7 @@ public static class SolveVerb
         var json = new Option<bool>("--json") { Description = "one JSON document instead of a table" };
         var verb = new Verb(
             "solve",
-            "Solves the aqueous equilibria of the cases in a file and proves each.",
+            "Solves aqueous equilibria of cases and proves each.",
             "alumroot solve cases.csv --steps steps.csv",
             "alumroot solve cases.csv --steps steps.csv --constants my-constants",
             "alumroot solve cases.csv --sensitivities --json");

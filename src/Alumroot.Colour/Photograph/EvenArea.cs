@@ -3,17 +3,20 @@ namespace Alumroot.Colour.Photograph;
 /// <summary>An area of one colour in a picture that was made smaller.</summary>
 /// <param name="Middle">Its centroid, in pixels of the smaller picture.</param>
 /// <param name="PixelCount">How many pixels it has.</param>
-internal readonly record struct EvenArea(PixelPoint Middle, int PixelCount)
+/// <param name="WidthPixels">Its width, from the spread of its pixels.</param>
+/// <param name="HeightPixels">Its height, likewise.</param>
+internal readonly record struct EvenArea(PixelPoint Middle, int PixelCount, double WidthPixels, double HeightPixels)
 {
     // An even parallelogram has 12 times the root of the determinant of its spread; a disc 4 pi times; anything ragged less of itself.
-    private const double ParallelogramFactor = 12, LeastFilling = 0.78, MostFilling = 1.2, MostElongation = 7;
+    private const double ParallelogramFactor = 12, LeastFilling = 0.78, MostFilling = 1.2;
     private const int LeastPixels = 16;
     private const double MostShare = 0.03;
 
     /// <summary>Areas that could be patches of a target.</summary>
     /// <param name="picture">The smaller picture.</param>
     /// <param name="step">Pixels that differ by more than this from a neighbour are an edge, in cube roots of light.</param>
-    internal static List<EvenArea> Of(SmallPicture picture, float step)
+    /// <param name="mostElongation">The largest ratio of the spreads along and across.</param>
+    internal static List<EvenArea> Of(SmallPicture picture, float step, double mostElongation = 7)
     {
         int w = picture.Width, h = picture.Height;
         var label = new int[w * h];
@@ -44,7 +47,7 @@ internal readonly record struct EvenArea(PixelPoint Middle, int PixelCount)
             if (count < LeastPixels || count > MostShare * label.Length) continue;
             double mx = sx / count, my = sy / count, a = sxx / count - mx * mx + 1 / 12.0, b = sxy / count - mx * my, c = syy / count - my * my + 1 / 12.0, det = a * c - b * b, trace = a + c;
             double filling = count / (ParallelogramFactor * Math.Sqrt(det)), half = Math.Sqrt(Math.Max(0, trace * trace / 4 - det));
-            if (filling is > LeastFilling and < MostFilling && trace / 2 + half < MostElongation * (trace / 2 - half)) found.Add(new(new(mx, my), count));
+            if (filling is > LeastFilling and < MostFilling && trace / 2 + half < mostElongation * (trace / 2 - half)) found.Add(new(new(mx, my), count, Math.Sqrt(12 * a), Math.Sqrt(12 * c)));
         }
         return found;
 

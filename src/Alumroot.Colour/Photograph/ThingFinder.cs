@@ -8,8 +8,8 @@ public static class ThingFinder
     // Share of the picture that a thing worth measuring takes up at least.
     private const double LeastShare = 0.0006;
 
-    // The square that is read is well inside an area of the same content.
-    private const double SquareShare = 0.8;
+    // What is read is well inside the area; a strip of card may be eight times as long as wide.
+    private const double InsideShare = 0.72, MostElongation = 64;
 
     /// <summary>The largest even areas, in reading order: from the top, and from the left in lines.</summary>
     /// <param name="picture">The picture.</param>
@@ -23,19 +23,19 @@ public static class ThingFinder
         double least = LeastShare * small.Width * small.Height;
         EvenArea[] areas =
         [
-            .. EvenArea.Of(small, EdgeStep)
+            .. EvenArea.Of(small, EdgeStep, MostElongation)
                 .Where(a => a.PixelCount > least && taken?.Holds(Whole(a.Middle.X), Whole(a.Middle.Y)) != true)
                 .OrderByDescending(a => a.PixelCount)
                 .Take(most),
         ];
         if (areas.Length == 0) return [];
         double line = areas.Average(a => Math.Sqrt(a.PixelCount));
-        return [.. areas.OrderBy(a => Math.Round(a.Middle.Y / line)).ThenBy(a => a.Middle.X).Select(Square)];
+        return [.. areas.OrderBy(a => Math.Round(a.Middle.Y / line)).ThenBy(a => a.Middle.X).Select(Inside)];
 
-        Quad Square(EvenArea a)
+        Quad Inside(EvenArea a)
         {
-            double half = SquareShare * Math.Sqrt(a.PixelCount) / 2;
-            (double left, double right, double top, double bottom) = (Whole(a.Middle.X - half), Whole(a.Middle.X + half), Whole(a.Middle.Y - half), Whole(a.Middle.Y + half));
+            double x = InsideShare * a.WidthPixels / 2, y = InsideShare * a.HeightPixels / 2;
+            (double left, double right, double top, double bottom) = (Whole(a.Middle.X - x), Whole(a.Middle.X + x), Whole(a.Middle.Y - y), Whole(a.Middle.Y + y));
             return new Quad(new(left, top), new(right, top), new(right, bottom), new(left, bottom));
         }
 

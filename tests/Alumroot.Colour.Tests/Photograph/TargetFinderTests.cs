@@ -40,6 +40,16 @@ public sealed class TargetFinderTests
     }
 
     [Fact]
+    public void Swatches_and_a_strip_of_card_are_proposed_in_reading_order()
+    {
+        var photo = new SimulatedPhoto(17, card: true);
+        IReadOnlyList<Quad> things = ThingFinder.Find(photo.Picture, photo.Target, 24);
+        Assert.Equal(10, things.Count);
+        for (int i = 0; i < 9; i++) Assert.True(things[i].Middle.DistanceTo(photo.Swatches[i].Swatch.Corners.Middle) < 4);
+        Assert.All(things[9].Corners, c => Assert.True(photo.Card.Holds(c.X, c.Y)));
+    }
+
+    [Fact]
     public void A_target_with_other_colours_is_not_taken_for_this_one()
     {
         var photo = new SimulatedPhoto(201);
