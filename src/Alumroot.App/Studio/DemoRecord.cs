@@ -28,6 +28,9 @@ internal static class DemoRecord
             DateTimeOffset at = now - ShelfFilled + TimeSpan.FromMinutes(60 + bowls);
             entries.Add(new BowlWeighed(Text(bowl, "bowl")!, Value(Text(bowl, "empty")!)).ToEntry(Id($"bowl-{++bowls}"), SubjectKey.Studio, at));
         }
+        foreach (JsonElement target in root.GetProperty("targets").EnumerateArray())
+            entries.Add(new TargetKept(Text(target, "title")!, [.. target.GetProperty("patches").EnumerateArray().Select(p => new LabText(p[0].GetDouble(), p[1].GetDouble(), p[2].GetDouble()))])
+                .ToEntry(Id("target-1"), SubjectKey.Studio, now - ShelfFilled + TimeSpan.FromMinutes(90)));
         var counts = new Dictionary<int, int>();
         foreach (JsonElement lake in root.GetProperty("lakes").EnumerateArray())
         {
