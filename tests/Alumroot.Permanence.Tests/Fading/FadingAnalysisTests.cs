@@ -6,7 +6,7 @@ namespace Alumroot.Permanence.Tests.Fading;
 public sealed class FadingAnalysisTests
 {
     // ALUMROOT_ALL_TESTS=1 runs the 500 of docs/models/fading.md.
-    private static readonly int Count = Environment.GetEnvironmentVariable("ALUMROOT_ALL_TESTS") == "1" ? 500 : 160;
+    private static readonly int Count = Environment.GetEnvironmentVariable("ALUMROOT_ALL_TESTS") == "1" ? 500 : 110;
 
     private static readonly Lazy<IReadOnlyList<(SimulatedTest Test, CriterionFound Found)>> Simulated = new(() =>
         [.. ParallelEnumerable.Range(1, Count).AsOrdered().Select(n => new SimulatedTest((ulong)n * 104_729)).Select(t => (t, FadingAnalysis.Analyse(t.Series)[0].Criteria[0]))]);
