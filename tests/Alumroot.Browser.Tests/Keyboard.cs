@@ -8,6 +8,7 @@ internal static class Keyboard
     private const int MostStops = 60;
     private const int AtOnce = 6;
 
+    // A stop taller than what is left of the screen may be partly hidden (WCAG 2.2, 2.4.11), but 44 px of it are seen.
     // The stop is looked at when the key comes up: by then the focus has moved and the page has scrolled to it.
     private const string Watch =
         """
@@ -17,8 +18,8 @@ internal static class Keyboard
             if (event.key !== 'Tab' || found.end) return;
             const e = document.activeElement, box = e.getBoundingClientRect(), style = getComputedStyle(e);
             if (e === document.body) { found.end = true; return; }
-                found.first ??= e.textContent;
-            const seen = box.bottom > 0 && box.top < innerHeight && (box.height > innerHeight || (box.top >= -1 && box.bottom <= innerHeight + 1));
+            found.first ??= e.textContent;
+            const visible = Math.min(box.bottom, innerHeight) - Math.max(box.top, 0), seen = visible >= Math.min(box.height, 44) - 1;
             const ringed = style.outlineStyle === 'solid' && parseFloat(style.outlineWidth) >= 3;
             if (!seen || !ringed) found.wrongs.push(`${seen ? 'no outline' : 'out of sight'}: ${e.outerHTML.slice(0, 120)}`);
           });

@@ -13,7 +13,7 @@ internal sealed class Looker(Visit with, Visit without) : IAsyncDisposable
         with.TakeWrongs();
         await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });
         await page.SetViewportSizeAsync(360, 740);
-        (string text, string textWithout) = await TextsAsync(path);
+        (string text, string textWithout) = await TextsAsync(await with.FollowAsync(path));
         IReadOnlyList<string> keyboard = await Keyboard.WalkAsync(page);
         IReadOnlyList<string> sideways = await SidewaysAsync(page);
 

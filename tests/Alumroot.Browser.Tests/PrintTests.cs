@@ -26,6 +26,26 @@ public sealed class PrintTests(Studio studio)
         }
     }
 
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("Letter")]
+    public async Task The_sheet_of_a_lake_prints_on_one_page_without_navigation(string paper)
+    {
+        await using Visit visit = await studio.OpenAsync("blank", View.Laptop);
+        await visit.GoAsync(await visit.FollowAsync("/lakes » pigment, 16.3 » Sheet to print"));
+        string number = (await visit.Page.Locator(".plan-sentence strong").First.TextContentAsync())!;
+        using PdfDocument document = PdfDocument.Open(await visit.Page.PdfAsync(new() { Format = paper, PreferCSSPageSize = false }));
+        Page page = Assert.Single(document.GetPages());
+        string text = string.Join(' ', page.GetWords().Select(w => w.Text));
+        foreach (string words in new[] { number, "actual", "pH to expect", "all readings invented" }) Assert.Contains(words, text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Print this page", text, StringComparison.Ordinal);
+        Assert.All(page.Letters, letter => Assert.InRange(letter.BoundingBox.Right, 0, page.Width - 20));
+        await visit.Page.EmulateMediaAsync(new() { Media = Media.Print });
+        await visit.Page.SetViewportSizeAsync(703, 964); // 186 x 255 mm at 96 px to the inch
+        Assert.Empty(await Rules.SidewaysAsync(visit.Page));
+        Assert.Equal(0, await visit.Page.Locator("nav:visible, form:visible, button:visible, .button:visible, .skip:visible").CountAsync());
+    }
+
     /// <summary>Plans whose sheets are long in one way or the other: portions, washes, salts, quarrels.</summary>
     public static TheoryData<string, string> Sheets
     {

@@ -52,11 +52,12 @@ public sealed class Studio : IAsyncLifetime
     /// <summary>Opens a page of the program in a fresh visit that notes requests elsewhere, broken policies and script trouble.</summary>
     /// <param name="path">The path with its query; anything else leaves the page blank.</param>
     /// <param name="view">Width, scheme, script.</param>
-    public async Task<Visit> OpenAsync(string path, View? view = null)
+    /// <param name="address">Where another studio listens; the demo studio when left out.</param>
+    public async Task<Visit> OpenAsync(string path, View? view = null, string? address = null)
     {
         IBrowserContext context = await _browser!.NewContextAsync((view ?? View.Phone).Options);
         IPage page = await context.NewPageAsync();
-        var visit = new Visit(context, page, Address);
+        var visit = new Visit(context, page, address ?? Address);
         if (path.StartsWith('/')) await visit.GoAsync(path);
         return visit;
     }

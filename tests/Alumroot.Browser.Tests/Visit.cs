@@ -38,6 +38,20 @@ public sealed class Visit : IAsyncDisposable
         return taken;
     }
 
+    /// <summary>The path that a row of the list of pages leads to.</summary>
+    /// <param name="row">A path, or one with words of the links to follow from there.</param>
+    public async Task<string> FollowAsync(string row)
+    {
+        string[] steps = row.Split(Pages.Follow);
+        string path = steps[0];
+        foreach (string words in steps[1..])
+        {
+            await GoAsync(path);
+            path = await Page.Locator("main a", new() { HasText = words }).First.GetAttributeAsync("href", new() { Timeout = 5000 }) ?? "";
+        }
+        return path;
+    }
+
     /// <summary>Goes to a path and waits until everything has loaded.</summary>
     public async Task GoAsync(string path) =>
         await Page.GotoAsync(_address + path, new PageGotoOptions { WaitUntil = WaitUntilState.Load });
