@@ -67,7 +67,8 @@ public static class FadingAnalysis
 
     private static CriterionFound Told(SeriesFit fit, SeriesFit[] references, double deltaE)
     {
-        if (fit.DoseTo(deltaE) is not { } dose) return new CriterionFound(deltaE, null, false, null, references.Length > 0 ? ClassBound.Above : null);
+        // Too few readings for any form: not even the side is known.
+        if (fit.DoseTo(deltaE) is not { } dose) return new CriterionFound(deltaE, null, false, null, null);
         if (dose.ReachedShare < Half) return new CriterionFound(deltaE, null, false, null, ClassBound.Above);
         (Estimate? found, ClassBound? bound) = WoolScale.Of(dose, [.. references.Select(r => (r.Series.Reference!.Value, r.DoseTo(deltaE))).Where(r => r.Item2 is not null).Select(r => (r.Value, r.Item2!.Value))]);
         double half = WoolScale.Widening * Distributions.NormalHalfWidth90 * dose.Deviation;

@@ -89,7 +89,11 @@ public sealed class FadingAnalysisTests
         FadingSeries few = new("few", [new("1", [new(0, 0), new(1, 0.4)])]), none = new("none", [new("1", [new(0, 0)])]), flat = new("flat", [new("1", [new(1, 0), new(2, 0), new(3, 0), new(4, 0)])]), falling = new("falling", [new("1", [new(1, 8), new(2, 5), new(4, 2), new(8, 1)])]);
         IReadOnlyList<SampleFound> found = FadingAnalysis.Analyse([few, none, flat, falling, Exact("BW3", 1.5)]);
         Assert.Equal(4, found.Count);
-        Assert.Null(found[1].Model);
+        Assert.All(found.Take(2), f =>
+        {
+            Assert.Null(f.Model);
+            Assert.All(f.Criteria, c => Assert.Null(c.Bound));
+        });
         Assert.False(found[2].Criteria[0].Reached);
         Assert.All(found, f => Assert.All(f.Criteria, c => Assert.True(c.DoseMegaluxHours is null or { Value: > 0 })));
     }

@@ -48,7 +48,7 @@ internal static class FadeOutput
         {
             to.WriteLine($"{s.Series}: {(s.Model is { } m ? FadingWords.Of(m) : "not fitted")}, {s.StripCount} strips, {s.ReadingCount} readings");
             to.WriteLine($"  why          {FadingWords.Why(s)}");
-            foreach (CriterionFound c in s.Criteria)
+            foreach (CriterionFound c in s.Model is null ? [] : s.Criteria)
             {
                 to.WriteLine(FormattableString.Invariant($"  dE {c.DeltaE:0.0}       {FadingWords.Dose(c, s.MostDoseMegaluxHours)}"));
                 to.WriteLine($"               {FadingWords.Class(c)}");
