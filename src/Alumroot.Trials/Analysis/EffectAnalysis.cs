@@ -12,8 +12,8 @@ public static class EffectAnalysis
     // With fewer left over the scatter is hardly known by them; the effects themselves need at least so many (Lenth 1989 uses seven and more).
     private const int EnoughFree = 3, LeastEffects = 6;
 
-    // An alias smaller than this part of a column is rounding.
-    private const double AliasShare = 0.02;
+    // An alias smaller than this part of a column moves an effect less than its span.
+    private const double AliasShare = 0.1;
 
     /// <summary>Analyses one response.</summary>
     /// <param name="data">What was set.</param>

@@ -15,6 +15,10 @@ public static class LadderAnalysis
 
     // A form more must lower the miss of left-out jars by this part, or it is not believed.
     private const double WorthIt = 0.15;
+
+    // No reading is better than this part of its signal, so misses below it are alike.
+    private const double Finest = 1e-3;
+
     private const int Draws = 200;
     private const double Sure90 = 0.95, FreedomPerBand = 3;
 
@@ -35,11 +39,12 @@ public static class LadderAnalysis
         int most = Math.Clamp((p.Distinct().Count() - 1) / 2, 1, MostForms);
         var tried = new List<LadderTrial>();
         LadderFit? best = null;
+        double finest = Finest * Math.Sqrt(y.SelectMany(s => s).Average(s => s * s));
         foreach (int count in forms is { } given ? [given] : Enumerable.Range(1, most))
         {
             if (LadderFit.Of(p, y, count - 1) is not { } fit) break;
             var trial = new LadderTrial(count, LeftOut(p, y, count - 1), Math.Sqrt(fit.SumOfSquares / p.Length / y[0].Length));
-            if (best is null || (trial.LeftOutRms < (1 - WorthIt) * tried.Min(t => t.LeftOutRms) && trial.LeftOutRms > 0)) best = fit;
+            if (best is null || Math.Max(trial.LeftOutRms, finest) < (1 - WorthIt) * tried.Min(t => Math.Max(t.LeftOutRms, finest))) best = fit;
             tried.Add(trial);
         }
         return best is null ? null : Found(best, p, y, tried, readingSdPh);
