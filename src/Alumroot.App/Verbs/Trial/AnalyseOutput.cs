@@ -52,7 +52,7 @@ internal static class AnalyseOutput
             if (f.LeftOut > 0) to.WriteLine($"  {f.LeftOut} products of factors were not tried: there are too few jars for them.");
             to.WriteLine();
         }
-        to.WriteLine("Spans hold nine times in ten. A change is from the first or least setting to the second or most.");
+        foreach (string line in Columns.Wrapped("Spans hold nine times in ten. A change is from the first or least setting to the second or most.", Columns.Width)) to.WriteLine(line);
     }
 
     private static string Span(Estimate e) => double.IsFinite(e.Low) ? $"{TrialWords.Figure(e.Value)} ({TrialWords.Figure(e.Low)} to {TrialWords.Figure(e.High)})" : $"{TrialWords.Figure(e.Value)} (span not known)";
