@@ -15,9 +15,6 @@ namespace Alumroot.App.Verbs;
 /// <summary><c>alumroot ladder FILE.csv</c>: one liquor at several pH to its forms, their pKa, and its colour at any pH.</summary>
 public static class LadderVerb
 {
-    // A strip or meter is off by about a quarter of its step and a tenth for the whole row (one standard deviation; our judgement).
-    private const double ShareOfStep = 0.25, LeastSdPh = 0.1;
-
     /// <summary>The verb with its options.</summary>
     public static Verb Build(Channels channels)
     {
@@ -45,12 +42,8 @@ public static class LadderVerb
                 if (QuantityReader.ReadPh(typed, FieldRules.Ph) is not Parsed<Ph>.Understood read) return channels.End(ExitCode.InputWrong, $"'--ph {typed}' is no pH. Write a number from 0 to 14.");
                 wanted.Add(read.Value.Value);
             }
-            double stepPh = 0.5;
-            if (parsed.GetValue(step) is { } s)
-            {
-                if (QuantityReader.ReadNumber(s, FieldRules.PhStep) is not Parsed<double>.Understood read) return channels.End(ExitCode.InputWrong, $"'--ph-step {s}' is no step of a strip or meter. Write it like 0.5.");
-                stepPh = read.Value;
-            }
+            (double? sdPh, string? wrong) = LadderStrip.SdPh(parsed.GetValue(step));
+            if (sdPh is null) return channels.End(ExitCode.InputWrong, $"--ph-step: {wrong}");
             Lab? colour = null;
             if (parsed.GetValue(aim) is { } lab && (colour = LabReading.Of(lab)) is null) return channels.End(ExitCode.InputWrong, $"'--aim-lab {lab}' is no colour. Write its Lab as three numbers, such as \"40 35 10\".");
             if (parsed.GetValue(forms) is { } n && n is < 1 or > LadderAnalysis.MostForms) return channels.End(ExitCode.InputWrong, $"'--forms' is a number of forms from 1 to {LadderAnalysis.MostForms}.");
@@ -60,7 +53,7 @@ public static class LadderVerb
             try
             {
                 LadderTable table = LadderTable.Read(Table.Parse(Path.GetFileName(path), text));
-                return Run(table, new Asked(wanted, colour, Math.Sqrt(LeastSdPh * LeastSdPh + ShareOfStep * ShareOfStep * stepPh * stepPh), parsed.GetValue(forms)), form, channels);
+                return Run(table, new Asked(wanted, colour, sdPh.Value, parsed.GetValue(forms)), form, channels);
             }
             catch (TableException e)
             {
