@@ -17,7 +17,7 @@ public sealed class LabelRequest
     public static IReadOnlyList<string> Fields { get; } = [Paint, Lake, Kind, Net, PaperField, Width, Height, MarginLeft, MarginTop, GapAcross, GapDown, Copies, Skip];
 
     // Sizes of our own to begin with.
-    private static readonly Dictionary<string, (double Width, double Height)> Kinds = new(StringComparer.Ordinal) { ["jar"] = (62, 42), ["tube"] = (75, 28), ["pan"] = (44, 30), ["stick"] = (60, 18) };
+    private static readonly Dictionary<string, (double Width, double Height)> Kinds = new(StringComparer.Ordinal) { ["jar"] = (62, 42), ["tube"] = (75, 28), ["pan"] = (44, 30), ["stick"] = (68, 28) };
 
     private const int MostCopies = 1000;
     private readonly Func<string, string?> _typed;
