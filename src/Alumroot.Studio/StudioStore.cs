@@ -192,6 +192,10 @@ public sealed class StudioStore : IDisposable
     /// <summary>How many entries from an import are kept aside because their number belongs to another.</summary>
     public long AsideCount() => _reader.AsideCount();
 
+    /// <summary>The entries kept aside, the latest first, each beside the one here that has its number.</summary>
+    /// <param name="most">At most so many.</param>
+    public IReadOnlyList<AsideEntry> Aside(int most) => _reader.Aside(most);
+
     /// <summary>Verifies the file, every entry, the photographs and the projections.</summary>
     public IReadOnlyList<StudioFinding> Check() => new Checker(_database, Photos).Run();
 

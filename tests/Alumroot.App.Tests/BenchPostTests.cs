@@ -236,7 +236,7 @@ public sealed partial class BenchPostTests
         Assert.Equal(HttpStatusCode.NotFound, (await studio.GetAsync("/photo/..%2f..%2fstudio.db")).Status);
         OpenStudio.Form again = (await studio.GetAsync($"/lakes/{First}")).Forms.Single(f => f.Action.EndsWith("/note", StringComparison.Ordinal));
         OpenStudio.Seen refused = await studio.UploadAsync(again, "GIF89a and more"u8.ToArray(), "cake.gif");
-        Assert.Contains("no JPEG, PNG or WebP picture", refused.Text, StringComparison.Ordinal);
+        Assert.Contains("The photograph was not taken. The file is not a JPEG, PNG or WebP picture.", refused.Text, StringComparison.Ordinal);
         Assert.Single(studio.Store.Batch(First)!.Photos);
     }
 

@@ -54,6 +54,8 @@ public sealed class ExchangeTests
             Assert.Equal([mine.Id], merged.Conflicts);
             Assert.Equal(mine, to.Store.Find(mine.Id));
             Assert.Equal(1, to.Store.AsideCount());
+            AsideEntry aside = Assert.Single(to.Store.Aside(10));
+            Assert.Equal((mine, from.Store.Find(mine.Id)), (aside.Here, aside.Other));
         }
         Assert.Contains(to.Store.Check(), f => f.Key == Integrity.FindingKeys.KeptAside);
     }

@@ -7,14 +7,17 @@ namespace Alumroot.App.Recording;
 /// <summary>Where a browser is sent after a form: always to a page that can be loaded again without doing anything twice.</summary>
 internal static class Answers
 {
-    /// <summary>Names in the address: what was kept, and why nothing was.</summary>
-    public const string Kept = "kept", NotKept = "not-kept";
+    /// <summary>Names in the address: what was kept, why nothing was, and why a photograph was not taken.</summary>
+    public const string Kept = "kept", NotKept = "not-kept", Refused = "refused";
 
     /// <summary>Back to a page, with what was kept or why not.</summary>
-    public static RedirectHttpResult To(string address, AppendResult result) => result switch
+    /// <param name="address">The page.</param>
+    /// <param name="result">What came of it.</param>
+    /// <param name="more">Further fields of the address.</param>
+    public static RedirectHttpResult To(string address, AppendResult result, params (string, string?)[] more) => result switch
     {
-        AppendResult.Kept kept => Show(address, Kept, kept.Entry.Id.Text),
-        AppendResult.AlreadyThere there => Show(address, Kept, there.Entry.Id.Text),
+        AppendResult.Kept kept => Show(address, Kept, kept.Entry.Id.Text, more),
+        AppendResult.AlreadyThere there => Show(address, Kept, there.Entry.Id.Text, more),
         AppendResult.MovedOn moved => Show(address, NotKept, "moved", ("by", moved.Latest.Id.Text)),
         AppendResult.NumberTaken taken => Show(address, NotKept, "taken", ("by", taken.Existing.Id.Text)),
         AppendResult.PhotoMissing => Show(address, NotKept, "photo"),

@@ -16,18 +16,19 @@ internal static class NoteTaking
     {
         if (studio.Find(posted.Id) is { } there) return Answers.To(page, new AppendResult.AlreadyThere(there));
         var hashes = new List<string>();
-        bool refused = false;
+        PhotoRefusal? refused = null;
         foreach (IFormFile file in posted.Files.Take(MostPhotos))
         {
             if (file.Length == 0) continue;
             using Stream content = file.OpenReadStream();
-            if (studio.Photos.Keep(content) is PhotoOutcome.Kept photo) hashes.Add(photo.Hash);
-            else refused = true;
+            PhotoOutcome outcome = studio.Photos.Keep(content);
+            if (outcome is PhotoOutcome.Kept photo) hashes.Add(photo.Hash);
+            else refused ??= ((PhotoOutcome.Refused)outcome).Why;
         }
         string? words = posted.Text("note");
-        if (words is null && hashes.Count == 0) return Answers.Again(page, [(Answers.NotKept, refused ? "no-picture" : "empty")]);
+        (string, string?) refusal = (Answers.Refused, refused?.ToString());
+        if (words is null && hashes.Count == 0) return Answers.Again(page, [refused is null ? (Answers.NotKept, "empty") : refusal]);
         var note = new Noted { Note = words?[..Math.Min(words.Length, LongestNote)], Photos = [.. hashes.Distinct()] };
-        IResult kept = Answers.To(page, posted.Keep(studio, subject, note));
-        return refused ? Answers.Again(page, [(Answers.NotKept, "no-picture")]) : kept;
+        return Answers.To(page, posted.Keep(studio, subject, note), refusal);
     }
 }

@@ -102,6 +102,7 @@ internal static class DemoRecord
             values.AddRange(sieves.EnumerateObject().Select(s => Value(s.Value.GetString()!) with { Name = BenchForm.Sieve + s.Name, Instrument = "scale" }));
             values.Add(BenchForm.Sum(values));
         }
+        if (Text(element, "row") is { } row) values.AddRange(RowText.Read(row).Values);
         LotClass? role = act == Acts.DyestuffIn ? LotClass.Dyestuff : act == Acts.SaltIn ? LotClass.Salt : act == Acts.AlkaliDissolved ? LotClass.Alkali : null;
         return new BatchStep(act.Step)
         {

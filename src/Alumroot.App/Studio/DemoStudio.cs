@@ -1,4 +1,5 @@
 using Alumroot.Studio;
+using Alumroot.Studio.Journal;
 
 namespace Alumroot.App.Studio;
 
@@ -20,8 +21,11 @@ public sealed class DemoStudio : IDisposable
     {
         ArgumentNullException.ThrowIfNull(clock);
         string folder = Path.Combine(Path.GetTempPath(), $"alumroot-demo-{Guid.NewGuid():N}");
+        // The plans of its lakes are reckoned while the database is made.
+        DateTimeOffset now = clock.GetLocalNow();
+        Task<IReadOnlyList<Entry>> record = Task.Run(() => DemoRecord.At(now));
         StudioStore store = StudioStore.Open(folder, StudioAccess.Write, clock);
-        store.AppendAll(DemoRecord.At(clock.GetLocalNow()));
+        store.AppendAll(record.GetAwaiter().GetResult());
         return new DemoStudio(store);
     }
 

@@ -33,6 +33,12 @@ public sealed record TypedAmount(Measured? Value, string? Trouble, string? Remar
     /// <summary>The temperature of a bath.</summary>
     public static TypedAmount TemperatureOf(string typed) => From("Temperature", QuantityReader.ReadTemperature(typed, FieldRules.BathTemperature), t => Measured.Of("temperature", typed, t));
 
+    /// <summary>The smallest step of a scale.</summary>
+    public static TypedAmount StepOfScale(string typed) => From("Step of the scale", QuantityReader.ReadMass(typed, FieldRules.ScaleStep), m => Measured.Of("step", typed, m));
+
+    /// <summary>The smallest step of a strip or meter.</summary>
+    public static TypedAmount StepOfPh(string typed) => From("Step of the pH", QuantityReader.ReadNumber(typed, FieldRules.PhStep), s => new Measured("step", typed, s, "1"));
+
     /// <summary>Texts with one meaning that may be taken in place of what was typed.</summary>
     public IReadOnlyList<string> Offers { get; private init; } = [];
 

@@ -7,6 +7,11 @@ namespace Alumroot.App.Verbs;
 /// <summary>Reads the words typed, finds the verb and runs it.</summary>
 public static class CommandLine
 {
+    /// <summary>The word that holds remarks back.</summary>
+    public const string Quiet = "--quiet";
+
+    // The plan has a meaning of its own for it, and the pages must say their address.
+    private static readonly string[] SpeaksForItself = ["plan", ServeVerb.Name, Quiet];
     private static readonly string[] HelpWords = ["--help", "-h", "-?", "help"];
 
     /// <summary>The version as <c>--version</c> prints it.</summary>
@@ -22,6 +27,14 @@ public static class CommandLine
     {
         ArgumentNullException.ThrowIfNull(args);
         ArgumentNullException.ThrowIfNull(channels);
+        if (args.Count > 0 && args.Contains(Quiet) && !SpeaksForItself.Contains(args[0]))
+        {
+            // Remarks are held back, and said only when the answer is that it did not go.
+            using var held = new StringWriter();
+            int code = await RunAsync([.. args.Where(a => a != Quiet)], channels with { Messages = held }, cancellation).ConfigureAwait(false);
+            if (code != ExitCode.Done) await channels.Messages.WriteAsync(held.ToString()).ConfigureAwait(false);
+            return code;
+        }
         IReadOnlyList<Verb> verbs = AllVerbs.Build(channels);
         string first = args.Count > 0 ? args[0] : AllVerbs.Default;
 

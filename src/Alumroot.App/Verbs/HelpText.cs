@@ -22,6 +22,7 @@ public static class HelpText
             text.AppendLine(Columns.Beside("  " + verb.Name, verb.Description ?? "", LabelWidth));
         text.AppendLine()
             .AppendLine(Columns.Beside("  --help", "this text; after a verb, the help of that verb", LabelWidth))
+            .AppendLine(Columns.Beside("  --quiet", "after a verb: no remarks, unless it did not go", LabelWidth))
             .AppendLine(Columns.Beside("  --version", "the version", LabelWidth))
             .AppendLine();
         Examples(text, [.. verbs.Select(v => v.Examples[0]).Concat(verbs[0].Examples.Skip(1)).Take(3)]);

@@ -17,7 +17,7 @@ public static class ListVerb
     {
         ArgumentNullException.ThrowIfNull(channels);
         var words = new Argument<string[]>("words") { HelpName = "WORDS", Arity = ArgumentArity.ZeroOrMore, Description = "only those whose entries hold all these words or their beginnings" };
-        var csv = new Option<bool>("--csv") { Description = "a table" };
+        Option<bool> csv = StudioVerb.TableOption(), utc = StudioVerb.UtcOption();
         var waiting = new Option<bool>("--waiting") { Description = "only batches whose wait is set, the earliest first" };
         Option<bool> json = StudioVerb.JsonOption();
         Option<string?> folder = StudioVerb.FolderOption();
@@ -30,6 +30,7 @@ public static class ListVerb
         verb.Add(words);
         verb.Add(csv);
         verb.Add(waiting);
+        verb.Add(utc);
         verb.Add(json);
         verb.Add(folder);
         verb.SetAction(parsed => StudioVerb.Run(parsed.GetValue(folder), StudioAccess.Read, channels, studio =>
@@ -38,6 +39,7 @@ public static class ListVerb
             bool onlyWaiting = parsed.GetValue(waiting);
             if (onlyWaiting && typed.Length > 0) return channels.End(ExitCode.InputWrong, "'list' takes either words or --waiting, not both.");
             IReadOnlyList<SubjectLine> lines = onlyWaiting ? studio.Due() : studio.List(typed);
+            if (parsed.GetValue(utc)) lines = [.. lines.Select(l => l with { FirstAt = l.FirstAt.ToUniversalTime(), LastAt = l.LastAt.ToUniversalTime(), DueAt = l.DueAt?.ToUniversalTime() })];
             if (parsed.GetValue(json)) channels.Data.WriteLine(Json.Text(lines.Select(l => new { Subject = l.Subject.ToString(), l.Title, l.Stage, l.FirstAt, l.LastAt, l.EntryCount, l.DueAt })));
             else if (parsed.GetValue(csv)) WriteTable(lines, channels.Data);
             else foreach (SubjectLine line in lines)

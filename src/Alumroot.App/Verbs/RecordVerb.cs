@@ -45,10 +45,10 @@ public static class RecordVerb
         return StudioVerb.Run(parsed.GetValue(options.Studio), StudioAccess.Write, channels, studio =>
         {
             StudioDocument document = draft.Document! with { Note = parsed.GetValue(options.Note) };
-            if (parsed.GetValue(options.Photo) is { } file)
+            foreach (string file in parsed.GetValue(options.Photo) ?? [])
             {
                 if (Photo(studio, file, out string? hash) is { } why) return channels.End(ExitCode.InputWrong, why);
-                document = document with { Photos = [hash!] };
+                document = document with { Photos = [.. document.Photos.Append(hash!).Distinct()] };
             }
             if (draft.Subject is { } about && studio.EntriesOf(about).Count == 0) return channels.End(ExitCode.CannotBeMet, $"There is no {about} in this studio. 'alumroot list' shows what there is.");
             AppendResult result = draft.Subject is { } subject

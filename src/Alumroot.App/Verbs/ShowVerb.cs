@@ -1,9 +1,10 @@
 using System.CommandLine;
 using System.Globalization;
-using System.Text.Json;
 using Alumroot.App.Output;
+using Alumroot.App.Verbs.Record;
 using Alumroot.App.Words;
 using Alumroot.Studio;
+using Alumroot.Studio.Exchange;
 using Alumroot.Studio.Journal;
 
 namespace Alumroot.App.Verbs;
@@ -17,6 +18,7 @@ public static class ShowVerb
         ArgumentNullException.ThrowIfNull(channels);
         var subject = new Argument<string>("number") { HelpName = "NUMBER", Description = "a batch such as 26-014, or a lot such as lot-7" };
         Option<bool> json = StudioVerb.JsonOption();
+        Option<bool> csv = StudioVerb.TableOption(), utc = StudioVerb.UtcOption();
         Option<string?> folder = StudioVerb.FolderOption();
         var verb = new Verb(
             "show",
@@ -26,29 +28,37 @@ public static class ShowVerb
             "alumroot show 26-014 --json");
         verb.Add(subject);
         verb.Add(json);
+        verb.Add(csv);
+        verb.Add(utc);
         verb.Add(folder);
         verb.SetAction(parsed =>
         {
             string typed = parsed.GetRequiredValue(subject);
             if (SubjectKey.TryRead(typed) is not { } key) return channels.End(ExitCode.InputWrong, $"'{typed}' is not the number of a batch or lot. Write it like 26-014 or lot-7.");
-            return StudioVerb.Run(parsed.GetValue(folder), StudioAccess.Read, channels, studio => Show(studio, key, parsed.GetValue(json), channels));
+            return StudioVerb.Run(parsed.GetValue(folder), StudioAccess.Read, channels, studio => Show(studio, key, (parsed.GetValue(json), parsed.GetValue(csv), parsed.GetValue(utc)), channels));
         });
         return verb;
     }
 
-    private static int Show(StudioStore studio, SubjectKey key, bool json, Channels channels)
+    private static int Show(StudioStore studio, SubjectKey key, (bool Json, bool Csv, bool Utc) how, Channels channels)
     {
         IReadOnlyList<Entry> entries = studio.EntriesOf(key);
         if (entries.Count == 0) return channels.End(ExitCode.CannotBeMet, $"There is no {key} in this studio. 'alumroot list' shows what there is.");
         SubjectLine line = SubjectLine.Of(key, entries);
         IReadOnlyList<StandingEntry> all = Standings.Of(entries);
         LotState? lot = key.Class == SubjectClass.Lot ? studio.Lot(key) : null;
-        if (json) channels.Data.WriteLine(Json.Text(new { Subject = key.ToString(), line.Title, line.Stage, LeftSi = lot?.LeftSi, SiUnit = lot?.Bought?.Amount.SiUnit, Entries = all.Select(AsJson) }));
+        DateTimeOffset At(StandingEntry e) => how.Utc ? e.Entry.At.ToUniversalTime() : e.Entry.At;
+        if (how.Json) channels.Data.WriteLine(RecordJson.Of(key, line, lot, all, how.Utc));
+        else if (how.Csv)
+        {
+            channels.Data.Write(Csv.Line("at", "entry", "document", "said", "standing"));
+            foreach (StandingEntry e in all) channels.Data.Write(Csv.Line(At(e).ToString("O", CultureInfo.InvariantCulture), e.Entry.Id.Text, e.Entry.Kind.ToString(), EntryWords.Of(e.Entry), Json.Name(e.Standing)));
+        }
         else
         {
             channels.Data.WriteLine(Columns.Beside(key.ToString(), $"{line.Title} ({line.Stage})", 10));
             if (lot is not null && StudioWords.Left(lot) is { } left) channels.Data.WriteLine(Columns.Beside("Left", left, 10));
-            foreach (StandingEntry e in all) channels.Data.WriteLine(Columns.Beside(e.Entry.At.ToString("MM-dd HH:mm:ss", CultureInfo.InvariantCulture), AsText(e), 16));
+            foreach (StandingEntry e in all) channels.Data.WriteLine(Columns.Beside(At(e).ToString("MM-dd HH:mm:ss", CultureInfo.InvariantCulture), AsText(e), 16));
         }
         if (lot is not null && StudioWords.Stock(key, lot) is { } remark) channels.Messages.WriteLine(remark);
         return ExitCode.Done;
@@ -60,16 +70,4 @@ public static class ShowVerb
         Standing.Withdrawn => $" (undone by {e.By})",
         _ => "",
     } + $" [{e.Entry.Id}]";
-
-    private static object AsJson(StandingEntry e) => new
-    {
-        Entry = e.Entry.Id.Text,
-        e.Entry.At,
-        Document = e.Entry.Kind.Name,
-        DocumentVersion = e.Entry.Kind.Version,
-        e.Standing,
-        By = e.By?.Text,
-        Corrects = e.Entry.Corrects?.Text,
-        Payload = JsonSerializer.Deserialize<JsonElement>(e.Entry.Payload.Text),
-    };
 }

@@ -15,6 +15,12 @@ internal static class StudioVerb
     /// <summary>The option for JSON.</summary>
     public static Option<bool> JsonOption() => new("--json") { Description = "one JSON document, units in the names" };
 
+    /// <summary>The option for a table.</summary>
+    public static Option<bool> TableOption() => new("--csv") { Description = "a table" };
+
+    /// <summary>The option for times without a zone of their own.</summary>
+    public static Option<bool> UtcOption() => new("--utc") { Description = "times in UTC instead of the zone they were kept in" };
+
     /// <summary>Opens the studio, does the work and lets go; trouble with the folder is said and ends with 3.</summary>
     public static int Run(string? folder, StudioAccess access, Channels channels, Func<StudioStore, int> work)
     {

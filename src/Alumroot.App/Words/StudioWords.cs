@@ -82,7 +82,7 @@ public static class StudioWords
             FindingKeys.SearchDiffers => "The search does not know every entry. The entries are right; export them and import them into a new folder.",
             FindingKeys.TwoPlans => $"{finding.Detail} plans stand under {finding.Where}: two studios used the same number. Both are kept; undo one if it is not yours.",
             FindingKeys.StockBelowNothing => $"More of {finding.Where} was used than came ({finding.Detail} left). Look for a wrong weight or lot number.",
-            FindingKeys.KeptAside => $"{finding.Detail} imported entries are kept aside, since their numbers belong to others here. Nothing of yours was changed; look at both records.",
+            FindingKeys.KeptAside => $"{finding.Detail} imported entries are kept aside, since their numbers belong to others here. Nothing of yours was changed; the page /kept/aside shows both.",
             _ => $"{finding.Key}: {finding.Where} {finding.Detail}",
         };
     }

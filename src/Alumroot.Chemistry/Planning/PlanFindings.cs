@@ -6,6 +6,9 @@ namespace Alumroot.Chemistry.Planning;
 /// <summary>What a maker should know about a plan, as keys with values; the words are the app's.</summary>
 internal static class PlanFindings
 {
+    // Coarser strips end within 0.3 of the aim in three of four simulated batches only (docs/models/assimilation.md).
+    private const double FineStripStepPh = 0.3;
+
     internal static IReadOnlyList<Finding> For(LakePlan plan, BathModel bath, double washWaterMicrosiemens, Estimate? phForStated, double beyondShare)
     {
         var list = new List<Finding>();
@@ -36,6 +39,7 @@ internal static class PlanFindings
             Say("scale-too-coarse", FindingLevel.Mind, ("per_tenth_g", plan.AlkaliPerTenthPh.Value), ("scale_g", input.ScaleStep.Grams));
         if (plan.AlkaliPerTenthPh.Value < 0.01 * plan.Alkali.Value)
             Say("steep-end", FindingLevel.Mind, ("per_half", 5 * plan.AlkaliPerTenthPh.Value));
+        if (input.Aim is PlanAim.ToPh && input.StripStepPh > FineStripStepPh) Say("coarse-strips", FindingLevel.Note, ("step", input.StripStepPh));
         if (plan.Telling is not null) Say("two-solids", FindingLevel.Note);
         else if (bath.IdeaMatters) Say("two-solids-untold", FindingLevel.Note);
         if (aluminium && input.Order == OrderOfAddition.SaltFirst) Say("first-ph-reads-low", FindingLevel.Note, ("ph_low", plan.StartPh.Low), ("ph_high", plan.StartPh.High));

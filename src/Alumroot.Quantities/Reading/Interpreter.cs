@@ -141,7 +141,7 @@ internal sealed class Interpreter<T>(QuantityKind kind, Func<double, T> make, Fu
     }
 
     private bool IsAllowed(Meaning m) =>
-        m.InBase >= number(rule.Least) && m.InBase <= number(rule.Most) && (rule.ZeroAllowed || m.InBase != 0);
+        m.InBase == 0 ? rule.ZeroAllowed : m.InBase >= number(rule.Least) && m.InBase <= number(rule.Most);
 
     private bool IsSensible(Meaning m) => m.InBase >= number(rule.SensibleLow) && m.InBase <= number(rule.SensibleHigh);
 

@@ -41,7 +41,7 @@ public sealed record LotState(SubjectKey Key, LotBought? Bought, IReadOnlyList<L
         [
             .. bySubject.Where(g => g.Key != key)
                 .SelectMany(g => Documents(Standings.Of(g)).Where(d => d.Document is BatchStep).SelectMany(d => ((BatchStep)d.Document).Uses.Where(u => u.Key == key).Select(u => new LotTaken(g.Key, d.At, u.Amount))))
-                .OrderBy(t => t.At.UtcTicks),
+                .OrderBy(t => t.At.UtcTicks).ThenBy(t => t.Batch.ToString(), StringComparer.Ordinal),
         ];
         (DateTimeOffset At, LotCounted? Count) counted = standing.Where(d => d.Document is LotCounted c && c.Left.SiUnit == bought?.Amount.SiUnit).Select(d => (d.At, (LotCounted?)d.Document)).LastOrDefault();
         double? from = counted.Count?.Left.SiValue ?? bought?.Amount.SiValue;

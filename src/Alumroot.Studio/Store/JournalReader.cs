@@ -18,12 +18,16 @@ internal sealed class JournalReader(Database database)
     /// <summary>A subject's entries in the order they came.</summary>
     public IReadOnlyList<Entry> EntriesOf(SubjectKey subject) => With(context => Of(context, [subject.ToString()]));
 
-    /// <summary>A lot's entries and those of all batches that used it.</summary>
+    /// <summary>A lot's entries, the steps that used it, and what was corrected in the batches of those steps: all that its stock hangs on.</summary>
     public IReadOnlyList<Entry> EntriesTouching(SubjectKey lot) => With(context =>
     {
         string key = lot.ToString();
-        string[] users = [.. context.Uses.Where(u => u.Lot == key).Join(context.Entries, u => u.Sequence, e => e.Sequence, (u, e) => e.Subject).Distinct()];
-        return Of(context, [key, .. users]);
+        IQueryable<long> uses = context.Uses.Where(u => u.Lot == key).Select(u => u.Sequence);
+        IQueryable<string> users = context.Entries.Where(e => uses.Contains(e.Sequence)).Select(e => e.Subject);
+        IQueryable<EntryRow> corrections = context.Entries.Where(e => e.CorrectsId != null && users.Contains(e.Subject));
+        return (IReadOnlyList<Entry>)[.. context.Entries
+            .Where(e => e.Subject == key || uses.Contains(e.Sequence) || corrections.Any(c => c.Sequence == e.Sequence || c.CorrectsId == e.Id))
+            .OrderBy(e => e.Sequence).AsEnumerable().Select(e => e.ToEntry())];
     });
 
     /// <summary>The entries of all paints that ever named a lake, or of all paints there are.</summary>
@@ -91,6 +95,13 @@ internal sealed class JournalReader(Database database)
 
     /// <summary>How many entries from elsewhere are kept aside.</summary>
     public long AsideCount() => With(context => context.Aside.LongCount());
+
+    /// <summary>The entries kept aside, the latest first, each with the one here that has its number.</summary>
+    public IReadOnlyList<AsideEntry> Aside(int most) => With(context => (IReadOnlyList<AsideEntry>)[.. context.Aside
+        .OrderByDescending(a => a.AsideUnixMs).ThenBy(a => a.Id).Take(most)
+        .Join(context.Entries, a => a.Id, e => e.Id, (a, e) => new { a.EntryJson, a.AsideUnixMs, Here = e }).AsEnumerable()
+        .OrderByDescending(p => p.AsideUnixMs).ThenBy(p => p.Here.Sequence)
+        .Select(p => Exchange.EntryLine.TryRead(p.EntryJson) is { } other ? new AsideEntry(other, p.Here.ToEntry(), DateTimeOffset.FromUnixTimeMilliseconds(p.AsideUnixMs)) : null).OfType<AsideEntry>()]);
 
     private static SubjectLine Line(SubjectRow row) =>
         row.TryLine() ?? throw new StudioException(new StudioFailure(TroubleKind.Damaged, string.Create(CultureInfo.InvariantCulture, $"the list's line of '{row.Subject}' cannot be read")));

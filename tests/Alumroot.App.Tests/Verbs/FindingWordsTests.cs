@@ -51,6 +51,7 @@ public sealed partial class FindingWordsTests
         ["liquid_l"] = 3.34,
         ["parts"] = 3,
         ["stated_ph"] = 6.5,
+        ["step"] = 0.5,
         ["ph"] = 9.04,
         ["ph_low"] = 3.2,
         ["ph_high"] = 4.2,

@@ -3,6 +3,7 @@ using Alumroot.App.Output;
 using Alumroot.App.Words;
 using Alumroot.Studio;
 using Alumroot.Studio.Integrity;
+using SkiaSharp;
 
 namespace Alumroot.App.Tests.Verbs;
 
@@ -38,8 +39,42 @@ public sealed class RecordVerbTests : IDisposable
         await Says("list --csv", "^subject,title,stage,");
         Command waiting = await Run("list --waiting");
         Assert.Equal((ExitCode.CannotBeMet, true), (waiting.Code, waiting.Messages.Contains("No batch waits for a time", StringComparison.Ordinal)));
+        await Says($"show {batch} --csv --utc", @"^at,entry,document,said,standing\r?\n\d{4}-\d\d-\d\dT[\d:.]+\+00:00,");
+        Assert.Equal(3, entries[2].GetProperty("values").GetProperty("amount_g").GetDouble());
+        Assert.Equal(450, JsonDocument.Parse((await Run("show lot-1 --json")).Data).RootElement.GetProperty("left_g").GetDouble(), 9);
         await Says("check", "5 entries and 0 photographs are whole");
         await Says("backup", "Copied 5 entries and 0 photographs");
+    }
+
+    [Fact]
+    public async Task Steps_of_instruments_several_lots_and_several_photographs_are_kept()
+    {
+        await Says($"record plan \"{Address}\"", "^Kept");
+        string batch = await OnlyBatch();
+        await Says("record lot salt \"potash alum\" \"30 g\"", "^Kept lot-1");
+        await Says("record lot salt \"potash alum\" \"500 g\"", "^Kept lot-2");
+        await Says($"record {batch} salt \"50 g\" --scale 0.1g --meter 3.42 --ph-step 0.01 --use \"lot-1 30 g\" --use \"lot-2 20 g\"", @"50 g \(scale\), pH 3.42 \(meter\), 30 g of lot-1, 20 g of lot-2$");
+        string one = Picture("one.png", 1), two = Picture("two.png", 2);
+        await Says($"record {batch} note --photo \"{one}\" --photo \"{two}\"", @"\[2 photo\]$");
+        JsonElement[] entries = [.. JsonDocument.Parse((await Run($"show {batch} --json")).Data).RootElement.GetProperty("entries").EnumerateArray()];
+        Assert.Equal([0.0001, 0.01], entries[1].GetProperty("payload").GetProperty("values").EnumerateArray().Select(v => v.GetProperty("resolution_si").GetDouble()));
+        Assert.Equal(20, entries[1].GetProperty("values").GetProperty("of_lot_2_g").GetDouble());
+        Assert.Equal(2, entries[2].GetProperty("payload").GetProperty("photos").GetArrayLength());
+        await Says("show lot-2", "Left +480 g");
+    }
+
+    [Fact]
+    public async Task Quiet_holds_remarks_back_unless_it_did_not_go()
+    {
+        await Says("record lot salt \"potash alum\" \"5 g\"", "^Kept lot-1");
+        await Says($"record plan \"{Address}\"", "^Kept");
+        string batch = await OnlyBatch();
+        Command spoken = await Run($"record {batch} salt \"6 g\" --use lot-1"), quiet = await Run($"record {batch} salt \"6 g\" --use lot-1 --quiet"), wrong = await Run($"record {batch} salt \"6 C\" --quiet");
+        Assert.Contains("More of lot-1 was used than came", spoken.Messages, StringComparison.Ordinal);
+        Assert.Equal((ExitCode.Done, ""), (quiet.Code, quiet.Messages));
+        Assert.StartsWith("Kept", quiet.Data, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.InputWrong, wrong.Code);
+        Assert.Contains("a weight is needed", wrong.Messages, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -63,6 +98,7 @@ public sealed class RecordVerbTests : IDisposable
     [Theory]
     [InlineData("record lot salt alum \"1,500 g\"", ExitCode.InputWrong, "Amount: 1,500 g can mean 1.5 g or 1500 g. Which is it?")]
     [InlineData("record lot sald alum \"15 g\"", ExitCode.InputWrong, "'sald' is not a kind of lot. It is one of dyestuff, salt, alkali, binder, support.")]
+    [InlineData("record lot salt alum \"0 g\"", ExitCode.InputWrong, "a lot of nothing cannot come")]
     [InlineData("record lot salt alum \"15 C\"", ExitCode.InputWrong, "a weight is needed")]
     [InlineData("record 26-14 added 3g", ExitCode.InputWrong, "'26-14' is not the number of a batch or lot.")]
     [InlineData("record 26-014 adds 3g", ExitCode.InputWrong, "'26-014 adds 3g' is not understood.")]
@@ -70,6 +106,12 @@ public sealed class RecordVerbTests : IDisposable
     [InlineData("record 26-014 added 3g --entry no", ExitCode.InputWrong, "'--entry no' cannot be the number of an entry.")]
     [InlineData("record lot-1 added 3g", ExitCode.InputWrong, "lot-1 is a lot, and steps belong to batches.")]
     [InlineData("record 26-014 wash --use lot-1", ExitCode.InputWrong, "needs the amount that was taken")]
+    [InlineData("record 26-014 salt 50g --use lot-1 --use lot-2", ExitCode.InputWrong, "each needs its own amount")]
+    [InlineData("record 26-014 salt 50g --use \"lot-1 20 g\" --use \"lot-1 30 g\"", ExitCode.InputWrong, "names lot-1 a second time")]
+    [InlineData("record 26-014 salt 50g --use \"lot-1 20 C\"", ExitCode.InputWrong, "a weight is needed")]
+    [InlineData("record 26-014 salt --scale 0.1g", ExitCode.InputWrong, "'--scale 0.1g' belongs to an amount that was weighed")]
+    [InlineData("record 26-014 salt 50g --ph-step 0.5", ExitCode.InputWrong, "'--ph-step 0.5' belongs to a pH that was read")]
+    [InlineData("record 26-014 salt 50g --strip 4 --ph-step -1", ExitCode.InputWrong, "Step of the pH: ")]
     [InlineData("record 26-014 note", ExitCode.InputWrong, "A note needs its words.")]
     [InlineData("record plan /lakes", ExitCode.InputWrong, "is not the address of a plan")]
     [InlineData("record new", ExitCode.InputWrong, "Add --from FILE")]
@@ -112,6 +154,15 @@ public sealed class RecordVerbTests : IDisposable
     {
         foreach (string key in FindingKeys.All)
             Assert.DoesNotContain(key, StudioWords.Of(new StudioFinding(key, FindingLevel.Look, "W", "D")), StringComparison.Ordinal);
+    }
+
+    private string Picture(string name, int side)
+    {
+        string file = Path.Combine(_folder, name);
+        using var bitmap = new SKBitmap(side, side);
+        using SKData data = bitmap.Encode(SKEncodedImageFormat.Png, 100);
+        File.WriteAllBytes(file, data.ToArray());
+        return file;
     }
 
     private async Task<string> OnlyBatch()

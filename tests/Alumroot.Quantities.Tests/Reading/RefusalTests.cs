@@ -37,6 +37,14 @@ public class RefusalTests
     public void Every_reason_has_an_example(string? typed, UnreadReason reason) => Assert.Equal(reason, Mass(typed).Reason);
 
     [Fact]
+    public void Nothing_at_all_is_an_answer_where_the_field_allows_it()
+    {
+        FieldRule<Mass> counted = FieldRules.ReagentMass with { ZeroAllowed = true };
+        Assert.Equal(0, Assert.IsType<Parsed<Mass>.Understood>(QuantityReader.ReadMass("0 g", counted)).Value.Grams);
+        Assert.Equal(UnreadReason.TooSmall, Assert.IsType<Parsed<Mass>.NotUnderstood>(QuantityReader.ReadMass("0.1 mg", counted)).Reason);
+    }
+
+    [Fact]
     public void All_reasons_have_an_example_here()
     {
         UnreadReason[] shown =

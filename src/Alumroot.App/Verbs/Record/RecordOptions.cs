@@ -20,11 +20,15 @@ internal sealed class RecordOptions
 
     public Option<string?> Temperature { get; } = new("--temp") { HelpName = "TEMP", Description = "temperature, such as 60C" };
 
-    public Option<string?> Use { get; } = new("--use") { HelpName = "LOT", Description = "the lot the amount was taken from, such as lot-7" };
+    public Option<string?> PhStep { get; } = new("--ph-step") { HelpName = "PH", Description = "the smallest step of that strip or meter, such as 0.5" };
+
+    public Option<string?> Scale { get; } = new("--scale") { HelpName = "MASS", Description = "the smallest step of the scale, such as 0.1g" };
+
+    public Option<string[]> Use { get; } = new("--use") { HelpName = "LOT", Description = "the lot it was taken from, such as lot-7; of several lots each with its amount: --use \"lot-7 20 g\"" };
 
     public Option<string?> Note { get; } = new("--note") { HelpName = "TEXT", Description = "free words" };
 
-    public Option<string?> Photo { get; } = new("--photo") { HelpName = "FILE", Description = "a photograph: JPEG, PNG or WebP" };
+    public Option<string[]> Photo { get; } = new("--photo") { HelpName = "FILE", Description = "a photograph: JPEG, PNG or WebP; may stand more than once" };
 
     public Option<string?> Corrects { get; } = new("--corrects") { HelpName = "ENTRY", Description = "the entry this one takes the place of; that one is kept" };
 
@@ -40,5 +44,5 @@ internal sealed class RecordOptions
 
     public Option<bool> Json { get; } = StudioVerb.JsonOption();
 
-    public IReadOnlyList<Option> All => [Strip, Meter, Conductivity, Temperature, Use, Note, Photo, Corrects, Entry, From, Cost, Source, Studio, Json];
+    public IReadOnlyList<Option> All => [Strip, Meter, PhStep, Conductivity, Temperature, Scale, Use, Note, Photo, Corrects, Entry, From, Cost, Source, Studio, Json];
 }

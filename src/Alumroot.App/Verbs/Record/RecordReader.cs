@@ -39,7 +39,7 @@ internal sealed class RecordReader(RecordOptions options, ParseResult parsed)
             _ => RecordDraft.Wrong($"'{string.Join(' ', _words)}' is not understood. After {subject} stands added AMOUNT, a step with or without an amount, note, given-up REASON or undo ENTRY."),
         };
         if (draft is { Document: BatchStep or BatchGivenUp } && subject.Class != SubjectClass.Batch) return RecordDraft.Wrong($"{subject} is a lot, and steps belong to batches. Write the number of a batch, like 26-014.");
-        if (draft is { Document: Noted } && parsed.GetValue(options.Note) is null && parsed.GetValue(options.Photo) is null) return RecordDraft.Wrong("A note needs its words. Add --note TEXT or --photo FILE.");
+        if (draft is { Document: Noted } && parsed.GetValue(options.Note) is null && parsed.GetValue(options.Photo) is null or []) return RecordDraft.Wrong("A note needs its words. Add --note TEXT or --photo FILE.");
         return corrects is null || draft.Document is null or Withdrawn ? draft : draft with { Corrects = corrects };
     }
 
@@ -55,14 +55,12 @@ internal sealed class RecordReader(RecordOptions options, ParseResult parsed)
         ];
         if (typed.FirstOrDefault(t => t?.Trouble is not null) is { } wrong) return RecordDraft.Wrong(wrong.Trouble!);
         Measured[] values = [.. typed.Select(t => t?.Value).OfType<Measured>()];
-        LotUse[] uses = [];
-        if (parsed.GetValue(options.Use) is { } lot)
-        {
-            if (SubjectKey.TryRead(lot) is not { Class: SubjectClass.Lot } key) return RecordDraft.Wrong($"'--use {lot}' is not the number of a lot. Write it like lot-7.");
-            if (typed[0]?.Value is not { } taken) return RecordDraft.Wrong($"'--use {lot}' needs the amount that was taken. Write it after the step, like added \"3.0 g\".");
-            uses = [new LotUse(key.ToString(), taken)];
-        }
-        return new RecordDraft(subject, new BatchStep(step) { Values = values, Uses = uses }) { Remarks = [.. typed.Select(t => t?.Remark).OfType<string>()] };
+        string? trouble = new InstrumentSteps(parsed.GetValue(options.Scale), parsed.GetValue(options.PhStep)).Note(values);
+        if (trouble is not null) return RecordDraft.Wrong(trouble);
+        var uses = new LotUses(typed[0]?.Value);
+        foreach (string use in parsed.GetValue(options.Use) ?? []) trouble ??= uses.Add(use);
+        return trouble is not null ? RecordDraft.Wrong(trouble)
+            : new RecordDraft(subject, new BatchStep(step) { Values = values, Uses = uses.All }) { Remarks = [.. typed.Select(t => t?.Remark).OfType<string>()] };
     }
 
     private RecordDraft Lot(string kind, string title, string amount)
@@ -70,8 +68,8 @@ internal sealed class RecordReader(RecordOptions options, ParseResult parsed)
         if (!Enum.TryParse(kind, ignoreCase: true, out LotClass substance) || !Enum.IsDefined(substance) || !kind.All(char.IsLetter))
             return RecordDraft.Wrong($"'{kind}' is not a kind of lot. It is one of {string.Join(", ", Enum.GetValues<LotClass>().Select(SubjectLine.Word))}.");
         TypedAmount typed = TypedAmount.Amount(amount);
-        return typed.Value is null
-            ? RecordDraft.Wrong(typed.Trouble!)
+        return typed.Value is null or { SiValue: 0 }
+            ? RecordDraft.Wrong(typed.Trouble ?? $"'{amount}': a lot of nothing cannot come. Write how much came, such as 500 g.")
             : new RecordDraft(null, new LotBought(substance, title, typed.Value) { Cost = parsed.GetValue(options.Cost), Source = parsed.GetValue(options.Source) }) { Remarks = typed.Remark is { } r ? [r] : [] };
     }
 

@@ -1,0 +1,37 @@
+using Alumroot.App.Studio;
+using Alumroot.Studio;
+using Alumroot.Studio.Documents;
+using Alumroot.Studio.Journal;
+
+namespace Alumroot.App.Tests;
+
+/// <summary>The invented studio: whole, told honestly, and the same at whatever time it is opened.</summary>
+public sealed class DemoRecordTests
+{
+    private static readonly DateTimeOffset Now = new(2026, 7, 14, 9, 30, 0, TimeSpan.FromHours(2));
+
+    [Fact]
+    public void It_holds_lakes_at_all_stages_failures_among_them_and_nothing_lies_in_the_future()
+    {
+        IReadOnlyList<Entry> entries = DemoRecord.At(Now);
+        Assert.All(entries, e => Assert.True(e.At <= Now, $"{e.Id} lies in the future"));
+        Assert.All(entries, e => Assert.IsType<DocumentReading.Known>(DocumentText.Read(e)));
+        Assert.Equal(entries.Count, entries.Select(e => e.Id).Distinct().Count());
+        string[] stages = [.. entries.Where(e => e.Subject.Class == SubjectClass.Batch).GroupBy(e => e.Subject).Select(g => SubjectLine.Of(g.Key, [.. g]).Stage)];
+        Assert.Equal(12, stages.Length);
+        foreach (string stage in new[] { "extracting", "thrown-down", "washing", "drying", "dry-cake", "pigment", "given-up" }) Assert.Contains(stage, stages);
+    }
+
+    [Fact]
+    public void At_another_time_it_is_the_same_moved() => Assert.Equal(
+        DemoRecord.At(Now).Select(e => (e.Id.Text, e.Kind)).OrderBy(e => e.Text, StringComparer.Ordinal),
+        DemoRecord.At(Now.AddDays(40)).Select(e => (e.Id.Text, e.Kind)).OrderBy(e => e.Text, StringComparer.Ordinal));
+
+    [Fact]
+    public void The_studio_that_opens_with_it_is_sound_and_no_lot_is_below_nothing()
+    {
+        using DemoStudio demo = DemoStudio.Open(TimeProvider.System);
+        Assert.DoesNotContain(demo.Store.Check(), f => f.Level != Alumroot.Studio.Integrity.FindingLevel.Note);
+        Assert.All(demo.Store.List(kind: SubjectClass.Lot), l => Assert.False(demo.Store.Lot(l.Subject)!.BelowNothing, l.Title));
+    }
+}
