@@ -30,6 +30,8 @@ public static class Pages
         "/handbook/reagents/lead-carbonate",
         "/handbook/rules",
         "/handbook/safety",
+        "/handbook/hazards/turpentine",
+        "/handbook/hazards/nothing",
         "/handbook/sources",
         "/handbook/trouble",
         "/lakes",

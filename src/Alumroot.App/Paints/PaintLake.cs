@@ -13,6 +13,9 @@ namespace Alumroot.App.Paints;
 /// <param name="ColourKey">The kind of colour; null when it is not known.</param>
 public sealed record PaintLake(SubjectKey Key, string Name, double? LeftGrams, string? ColourKey)
 {
+    /// <summary>Its dyestuff; null when it is not known.</summary>
+    public Dyestuff? Dyestuff { get; init; }
+
     /// <summary>The dyestuff of a lake, from the address of its plan; null when it is not known.</summary>
     public static Dyestuff? DyestuffOf(BatchState batch)
     {
@@ -31,6 +34,6 @@ public sealed record PaintLake(SubjectKey Key, string Name, double? LeftGrams, s
         if (SubjectKey.TryRead(typed) is not { Class: SubjectClass.Batch } key || store.Batch(key) is not { } batch) return null;
         Dyestuff? dyestuff = DyestuffOf(batch);
         string what = batch.Plan is null ? "lake" : batch.Plan.Dyestuff is { Length: > 0 } d ? $"{d} lake" : "white ground";
-        return new PaintLake(key, $"{what} {key}", store.PigmentLeftKg(batch) is { } kg ? Math.Round(1000 * kg, 4) : null, ColourKinds.Of(dyestuff, batch.Plan?.Salt));
+        return new PaintLake(key, $"{what} {key}", store.PigmentLeftKg(batch) is { } kg ? Math.Round(1000 * kg, 4) : null, ColourKinds.Of(dyestuff, batch.Plan?.Salt)) { Dyestuff = dyestuff };
     }
 }
