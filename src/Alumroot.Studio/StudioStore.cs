@@ -143,6 +143,28 @@ public sealed class StudioStore : IDisposable
     /// <summary>A lot as it stands, or null when there is none of that number.</summary>
     public LotState? Lot(SubjectKey key) => LotState.Of(key, _reader.EntriesTouching(key)) is { Entries.Count: > 0 } lot ? lot : null;
 
+    /// <summary>A paint as it stands, or null when there is none of that number.</summary>
+    public PaintState? Paint(SubjectKey key) => EntriesOf(key) is { Count: > 0 } entries ? PaintState.Of(key, entries) : null;
+
+    /// <summary>The paints that a lake went into, or all, the earliest number first.</summary>
+    /// <param name="lake">The lake; null for all paints.</param>
+    public IReadOnlyList<PaintState> Paints(SubjectKey? lake = null) =>
+        [.. _reader.EntriesOfPaints(lake).GroupBy(e => e.Subject).OrderBy(g => g.Key).Select(g => PaintState.Of(g.Key, g))];
+
+    /// <summary>The pigment in kilograms that paints took of each lake.</summary>
+    public IReadOnlyDictionary<SubjectKey, double> PigmentTakenKg() =>
+        Paints().SelectMany(p => p.Made?.Lakes ?? []).Where(u => u.Amount.SiUnit == Measured.Kilogram).Select(u => (u.Key, u.Amount.SiValue)).Where(u => u.Key is not null)
+            .GroupBy(u => u.Key!.Value).ToDictionary(g => g.Key, g => g.Sum(u => u.SiValue));
+
+    /// <summary>The pigment in kilograms that is left of a lake: as last weighed, less what paints took since; null when it was never weighed.</summary>
+    /// <param name="batch">The lake.</param>
+    public double? PigmentLeftKg(BatchState batch)
+    {
+        ArgumentNullException.ThrowIfNull(batch);
+        if (batch.PigmentKg is not { } weighed) return null;
+        return weighed - Paints(batch.Key).SelectMany(p => p.Made?.Lakes ?? []).Where(u => u.Key == batch.Key && u.Amount.SiUnit == Measured.Kilogram).Sum(u => u.Amount.SiValue);
+    }
+
     /// <summary>The studio's own ways.</summary>
     public StudioState State() => StudioState.Of(EntriesOf(SubjectKey.Studio));
 

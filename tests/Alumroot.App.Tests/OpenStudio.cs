@@ -30,6 +30,8 @@ internal sealed partial class OpenStudio : IAsyncDisposable
 
     public async Task<Seen> GetAsync(string path) => await SeenAsync(await _client.GetAsync(new Uri(path, UriKind.Relative)));
 
+    public Task<byte[]> BytesAsync(string path) => _client.GetByteArrayAsync(new Uri(path, UriKind.Relative));
+
     public async Task<Seen> PostAsync(string action, IEnumerable<KeyValuePair<string, string>> fields)
     {
         using var content = new FormUrlEncodedContent(fields);

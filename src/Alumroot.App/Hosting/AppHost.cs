@@ -60,6 +60,7 @@ public static class AppHost
         app.MapRazorComponents<Document>();
         app.MapRecord();
         app.MapPhotos();
+        app.MapPdf();
         app.MapSharing();
         return app;
     }
@@ -70,6 +71,8 @@ public static class AppHost
         services.AddSingleton(options.Clock);
         services.AddSingleton(studio);
         services.AddSingleton<PlanShelf>();
+        services.AddSingleton<Print.Sheets.FootLine>();
+        services.AddSingleton<Print.Sheets.SheetMaker>();
         services.AddSingleton(s => new Share(options.Share, options.Share is null ? [] : OwnAddresses.Find(), s.GetRequiredService<IDataProtectionProvider>()));
         services.AddRateLimiter(Attempts.Limit);
         services.Configure<FormOptions>(form => form.MultipartBodyLengthLimit = Limits.MostRequestBytes);

@@ -33,6 +33,12 @@ internal static class Answers
 
     private static RedirectHttpResult Show(string address, string name, string value, params (string, string?)[] more) => Again(address, [(name, value), .. more]);
 
-    /// <summary>The page of a batch or lot.</summary>
-    public static string Page(SubjectKey key) => key.Class == SubjectClass.Batch ? $"/lakes/{key}" : key.Class == SubjectClass.Lot ? $"/shelf/{key}" : "/studio";
+    /// <summary>The page of a batch, lot or paint.</summary>
+    public static string Page(SubjectKey key) => key.Class switch
+    {
+        SubjectClass.Batch => $"/lakes/{key}",
+        SubjectClass.Lot => $"/shelf/{key}",
+        SubjectClass.Paint => $"/paints/{key}",
+        _ => "/studio",
+    };
 }

@@ -24,15 +24,21 @@ public sealed class QrPicture
     public string Path()
     {
         var path = new StringBuilder();
+        foreach ((int x, int y, int length) in Runs()) path.Append(CultureInfo.InvariantCulture, $"M{x} {y}h{length}v1h{-length}z");
+        return path.ToString();
+    }
+
+    /// <summary>The dark squares as runs along the rows: column, row, length.</summary>
+    public IEnumerable<(int Column, int Row, int Length)> Runs()
+    {
         for (int y = 0; y < Side; y++)
             for (int x = 0; x < Side; x++)
             {
                 if (!_rows[y][x]) continue;
                 int from = x;
                 while (x < Side && _rows[y][x]) x++;
-                path.Append(CultureInfo.InvariantCulture, $"M{from} {y}h{x - from}v1h{from - x}z");
+                yield return (from, y, x - from);
             }
-        return path.ToString();
     }
 
     /// <summary>Two rows of squares to a line of text; what is light is drawn, as most terminals are dark.</summary>

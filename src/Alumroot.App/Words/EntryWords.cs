@@ -31,6 +31,8 @@ public static class EntryWords
             StudioSet => "the studio's ways",
             SwatchRead swatch => $"colour, {SwatchWords.Of(swatch.State)}: {SwatchWords.Numbers(new Lab(swatch.Colour.LabL, swatch.Colour.LabA, swatch.Colour.LabB))}, {SwatchWords.Within(swatch.WithinDeltaE2000)}",
             TargetKept target => $"target {target.Title}: {target.Patches.Count} colours",
+            PaintMade paint => $"made: {paint.Title}, {string.Join(", ", paint.Parts.Select(p => $"{p.Name} {p.Typed}"))}{(paint.Filled.Count > 0 ? $"; filled {string.Join(", ", paint.Filled.Select(f => $"{f.Count} {f.What}{(f.Where is { } where ? $" ({where})" : "")}"))}" : "")}",
+            PaintUsedUp => "used up",
             Withdrawn => "undone",
             _ => "note",
         };

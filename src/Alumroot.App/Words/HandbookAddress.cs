@@ -21,6 +21,9 @@ public static class HandbookAddress
             : (key, null);
     }
 
+    /// <summary>The page of the hazards of one substance.</summary>
+    public static string Hazard(string key) => $"/handbook/hazards/{key}";
+
     /// <summary>The place of a thing found.</summary>
     public static string Of(Hit hit)
     {
@@ -31,7 +34,7 @@ public static class HandbookAddress
             FoundKind.Reagent => Reagent(hit.Key),
             FoundKind.Trouble => $"/handbook/trouble#{hit.Key}",
             FoundKind.ProcessFact => $"/handbook/rules#{hit.Key}",
-            FoundKind.Hazard => $"/handbook/safety#hazard-{hit.Key}",
+            FoundKind.Hazard => Hazard(hit.Key),
             FoundKind.PlantHazard => $"/handbook/safety#plant-{hit.Key}",
             FoundKind.Incompatibility => $"/handbook/safety#pair-{hit.Key}",
             FoundKind.Waste => $"/handbook/safety#waste-{hit.Key}",

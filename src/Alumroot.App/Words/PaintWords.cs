@@ -1,4 +1,7 @@
+using System.Globalization;
+using Alumroot.App.Paints;
 using Alumroot.Paint.Recipes;
+using Alumroot.Paint.Suiting;
 
 namespace Alumroot.App.Words;
 
@@ -16,6 +19,44 @@ public static class PaintWords
         ArgumentNullException.ThrowIfNull(pigment);
         return Refused.FirstOrDefault(r => pigment.Contains(r.Word, StringComparison.OrdinalIgnoreCase)) is { What: { } what }
             ? $"'{pigment}' holds {what}: its dust poisons, and it is not for a home bench. No recipe is given. Ask a licensed professional how to hand it in." : null;
+    }
+
+    /// <summary>What was taken for granted of a pigment.</summary>
+    /// <param name="oil">Whether its oil absorption was.</param>
+    /// <param name="density">Whether its density was.</param>
+    public static IReadOnlyList<string> Assumed(bool oil, bool density)
+    {
+        var said = new List<string>();
+        if (oil) said.Add("Oil absorption is taken as 60 g for 100 g, 40 to 110: hardly any are published for natural lakes. Measure it with linseed oil and a spatula, and the spans shrink.");
+        if (density) said.Add("Density is taken as 2.1 g/ml, 1.7 to 2.4. A small flask and alcohol tell it.");
+        return said;
+    }
+
+    /// <summary>The question in a sentence.</summary>
+    public static string Sentence(PaintAnswer answer)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        string filled = answer is { Fill: { } fill, Filled: { } n } ? $", for {PaintFigures.Of(n)} {fill.Name}" : "";
+        return $"{PaintFigures.Of(answer.Recipe.Ask.PigmentGrams)} g of {answer.Pigment} in {answer.Recipe.Ask.Medium.Name}{filled}.";
+    }
+
+    /// <summary>A rating in a word.</summary>
+    public static string Of(SuitRating rating) => rating switch { SuitRating.Works => "works", SuitRating.Caution => "with care", _ => "avoid" };
+
+    /// <summary>What happens to the water of a wet cake; null when the pigment is dry.</summary>
+    public static string? Cake(PaintRecipe recipe)
+    {
+        ArgumentNullException.ThrowIfNull(recipe);
+        if (recipe.Ask.CakeWaterFraction <= 0) return null;
+        string weigh = string.Create(CultureInfo.InvariantCulture, $"Weigh {recipe.Ask.CakeGrams:0.0} g of the wet cake: it holds {recipe.Ask.PigmentGrams:0.0} g of pigment and {recipe.Ask.CakeGrams - recipe.Ask.PigmentGrams:0.0} g of water.");
+        if (recipe.WaterToLeaveGrams < 0.05) return $"{weigh} Its water counts in the recipe: stir the gum or the egg into the paste as it is.";
+        string leaves = string.Create(CultureInfo.InvariantCulture, $"{recipe.WaterToLeaveGrams:0.0} g");
+        return recipe.Ask.Medium.Key switch
+        {
+            "oil" => $"{weigh} Flush it: knead the pressed cake with the oil a little at a time; the pigment goes over into the oil and the water stands clear. Pour it off, about {leaves} in all, knead on until no more comes, and warm the paste gently to lose the rest. Lakes that the oil does not wet will not flush; dry those.",
+            "alkyd" or "encaustic" => $"{weigh} Its water, {leaves}, spoils this medium: dry the cake first, or flush it into oil.",
+            _ => $"{weigh} {leaves} of its water is more than the paint takes: press or dry the cake until so much has gone.",
+        };
     }
 
     /// <summary>The order of work.</summary>

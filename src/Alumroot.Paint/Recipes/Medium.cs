@@ -1,5 +1,3 @@
-using Alumroot.Quantities.Tables;
-
 namespace Alumroot.Paint.Recipes;
 
 /// <summary>What carries the pigment.</summary>
@@ -17,20 +15,13 @@ namespace Alumroot.Paint.Recipes;
 /// <param name="Preservative">Whether one is needed.</param>
 public sealed record Medium(string Key, string Name, string Vehicle, double DryBinderGramsPerMillilitre, double RatioLow, double RatioTypical, double RatioHigh, double? FilmPhLow, double? FilmPhHigh, string TouchDry, string ThroughDry, string Preservative)
 {
-    private static readonly Lazy<IReadOnlyList<Medium>> Table = new(Read);
+    private static readonly Lazy<IReadOnlyList<Medium>> Table = new(() => [.. PaintTables.Read("media.csv").Select(r => new Medium(
+        r["key"], r["name"], r["vehicle"], r.Number("dry_binder_density"), r.Number("ratio_low"), r.Number("ratio_typical"), r.Number("ratio_high"),
+        r.OptionalNumber("film_ph_low"), r.OptionalNumber("film_ph_high"), r["touch_dry"], r["through_dry"], r["preservative"]))]);
 
     /// <summary>All mediums.</summary>
     public static IReadOnlyList<Medium> All => Table.Value;
 
     /// <summary>A medium by its key, or null.</summary>
     public static Medium? Find(string key) => All.FirstOrDefault(m => string.Equals(m.Key, key, StringComparison.OrdinalIgnoreCase));
-
-    private static IReadOnlyList<Medium> Read()
-    {
-        using Stream stream = typeof(Medium).Assembly.GetManifestResourceStream("media.csv") ?? throw new InvalidOperationException("media.csv was not built in");
-        using var reader = new StreamReader(stream);
-        return [.. Quantities.Tables.Table.Parse("media.csv", reader.ReadToEnd()).Rows.Select(r => new Medium(
-            r["key"], r["name"], r["vehicle"], r.Number("dry_binder_density"), r.Number("ratio_low"), r.Number("ratio_typical"), r.Number("ratio_high"),
-            r.OptionalNumber("film_ph_low"), r.OptionalNumber("film_ph_high"), r["touch_dry"], r["through_dry"], r["preservative"]))];
-    }
 }

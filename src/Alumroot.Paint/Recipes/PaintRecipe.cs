@@ -9,7 +9,12 @@ namespace Alumroot.Paint.Recipes;
 /// <param name="OilGramsPer100">Oil absorption with its span.</param>
 /// <param name="GramsPerMillilitre">Density with its span.</param>
 /// <param name="WithHoney">Whether watercolour gets honey beside glycerine.</param>
-public sealed record PaintAsk(Medium Medium, double PigmentGrams, Estimate OilGramsPer100, Estimate GramsPerMillilitre, bool WithHoney = true);
+/// <param name="CakeWaterFraction">Of a wet cake: the share of it that is water, from 0 to below 1; 0 for dry pigment.</param>
+public sealed record PaintAsk(Medium Medium, double PigmentGrams, Estimate OilGramsPer100, Estimate GramsPerMillilitre, bool WithHoney = true, double CakeWaterFraction = 0)
+{
+    /// <summary>The wet cake to weigh out; as much as the pigment when it is dry.</summary>
+    public double CakeGrams => PigmentGrams / (1 - CakeWaterFraction);
+}
 
 /// <summary>One part of a paint.</summary>
 /// <param name="Name">What it is.</param>
@@ -29,6 +34,9 @@ public sealed record PaintRecipe(PaintAsk Ask, IReadOnlyList<PaintPart> Parts, E
     /// <summary>Share of the wet volume that goes in drying.</summary>
     public double ShrinkageFraction => Math.Max(0, 1 - DryMillilitres.Value / WetMillilitres.Value);
 
+    /// <summary>Water of the cake that the paint has no room for: pressed out, dried off, or driven out by the oil in flushing.</summary>
+    public double WaterToLeaveGrams { get; private init; }
+
     /// <summary>Makes the recipe; spans follow from those of oil absorption and density, each moved alone and added as squares.</summary>
     public static PaintRecipe For(PaintAsk ask)
     {
@@ -42,7 +50,10 @@ public sealed record PaintRecipe(PaintAsk Ask, IReadOnlyList<PaintPart> Parts, E
         return new PaintRecipe(
             ask,
             [.. middle.Parts.Select((p, i) => new PaintPart(p.Name, Spanned(x => x.Parts[i].Grams), Spanned(x => x.Parts[i].Grams / x.Parts[i].Density)))],
-            Spanned(x => x.Fraction), Spanned(x => x.Critical), Spanned(x => x.Wet), Spanned(x => x.Dry));
+            Spanned(x => x.Fraction), Spanned(x => x.Critical), Spanned(x => x.Wet), Spanned(x => x.Dry))
+        {
+            WaterToLeaveGrams = middle.Leaves,
+        };
 
         Estimate Spanned(Func<Plain, double> of)
         {
@@ -58,7 +69,7 @@ public sealed record PaintRecipe(PaintAsk Ask, IReadOnlyList<PaintPart> Parts, E
     }
 
     /// <summary>The recipe for one oil absorption and density.</summary>
-    private sealed record Plain(IReadOnlyList<(string Name, double Grams, double Density)> Parts, double Fraction, double Critical, double Lost)
+    private sealed record Plain(IReadOnlyList<(string Name, double Grams, double Density)> Parts, double Fraction, double Critical, double Lost, double Leaves)
     {
         // Shares of gum, glycerine and honey (dry) that are in use: 11.2, 3.6 and 2.7 g in a published pan recipe; without honey glycerine takes its part.
         private const double GumShare = 0.642, GlycerineShare = 0.206, WaterPerGum = 1.93;
@@ -146,8 +157,11 @@ public sealed record PaintRecipe(PaintAsk Ask, IReadOnlyList<PaintPart> Parts, E
                     parts.Add(("linseed oil", binder, ask.Medium.DryBinderGramsPerMillilitre));
                     break;
             }
-            if (water > 0) parts.Add(("water", water, Densities.WaterGramsPerMillilitre));
-            return new Plain(parts, film.Fraction, critical, lost);
+            // The water of a wet cake serves as the paint's own; what is left over has to go.
+            double brought = ask.CakeGrams - ask.PigmentGrams, serves = Math.Min(water, brought);
+            if (brought > 0 && serves > 0) parts.Add(("water in the cake", serves, Densities.WaterGramsPerMillilitre));
+            if (water - serves > 0) parts.Add(("water", water - serves, Densities.WaterGramsPerMillilitre));
+            return new Plain(parts, film.Fraction, critical, lost, brought - serves);
         }
     }
 }

@@ -30,6 +30,17 @@ internal sealed class JournalReader(Database database)
             .OrderBy(e => e.Sequence).AsEnumerable().Select(e => e.ToEntry())];
     });
 
+    /// <summary>The entries of all paints that ever named a lake, or of all paints there are.</summary>
+    /// <param name="lake">The lake; null for all paints.</param>
+    public IReadOnlyList<Entry> EntriesOfPaints(SubjectKey? lake) => With(context =>
+    {
+        string? key = lake?.ToString();
+        string[] paints = key is null
+            ? [.. context.Subjects.Where(s => s.Class == "paint").Select(s => s.Subject)]
+            : [.. context.Uses.Where(u => u.Lot == key).Join(context.Entries, u => u.Sequence, e => e.Sequence, (u, e) => e.Subject).Distinct()];
+        return Of(context, paints);
+    });
+
     /// <summary>All entries in the order they came, read as they are asked for.</summary>
     public IEnumerable<Entry> All()
     {
@@ -47,7 +58,7 @@ internal sealed class JournalReader(Database database)
     /// <param name="stages">Only these stages; none for all.</param>
     public IReadOnlyList<SubjectLine> List(string? typed, int most, SubjectClass? kind, IReadOnlyCollection<string>? stages) => With(context =>
     {
-        SubjectClass[] classes = kind is { } only ? [only] : [SubjectClass.Batch, SubjectClass.Lot];
+        SubjectClass[] classes = kind is { } only ? [only] : [SubjectClass.Batch, SubjectClass.Lot, SubjectClass.Paint];
         string[] words = [.. classes.Select(SubjectLine.Word)];
         if (string.IsNullOrWhiteSpace(typed))
         {

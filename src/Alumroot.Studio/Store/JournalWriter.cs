@@ -104,7 +104,12 @@ internal sealed class JournalWriter(Database database, PhotoFolder photos)
     }
 
     private static IEnumerable<string> LotsOf(Entry entry) =>
-        DocumentText.Read(entry) is DocumentReading.Known { Document: BatchStep step } ? step.Uses.Select(u => u.Key?.ToString()).OfType<string>().Distinct() : [];
+        DocumentText.Read(entry) switch
+        {
+            DocumentReading.Known { Document: BatchStep step } => step.Uses.Select(u => u.Key?.ToString()).OfType<string>().Distinct(),
+            DocumentReading.Known { Document: PaintMade paint } => paint.Lakes.Select(u => u.Key?.ToString()).OfType<string>().Distinct(),
+            _ => [],
+        };
 
     private static AppendResult Settled(Entry there, bool same) => same ? new AppendResult.AlreadyThere(there) : new AppendResult.NumberTaken(there);
 
@@ -122,6 +127,7 @@ internal sealed class JournalWriter(Database database, PhotoFolder photos)
 
     private static SubjectKey Next(StudioContext context, SubjectClass kind, int year)
     {
+        if (kind == SubjectClass.Paint) return SubjectKey.Paint(1 + (int)Connection(context).Number("SELECT coalesce(max(CAST(substr(subject, 3) AS INTEGER)), 0) FROM subject WHERE class = 'paint'"));
         string series = (kind == SubjectClass.Lot ? SubjectKey.Lot(1) : SubjectKey.Batch(year, 1)).ToString()[..SeriesCharacters];
         // The words of the index in 0003.sql.
         int count = 1 + (int)Connection(context).Number(

@@ -1,20 +1,12 @@
 using System.Globalization;
 using Alumroot.App.Output;
+using Alumroot.App.Paints;
 using Alumroot.App.Words;
 using Alumroot.Paint.Recipes;
+using Alumroot.Paint.Suiting;
 using Alumroot.Quantities;
 
 namespace Alumroot.App.Verbs.Paint;
-
-/// <summary>A recipe with what it is filled into.</summary>
-/// <param name="Pigment">What the asker calls the pigment.</param>
-/// <param name="Recipe">The recipe.</param>
-/// <param name="Fill">What it is filled into; null when not asked.</param>
-/// <param name="Filled">How many that gives.</param>
-/// <param name="Pours">How often each is filled; 1 for what is filled once.</param>
-/// <param name="Cost">What the pigment costs in all; null when not told.</param>
-/// <param name="Assumptions">What was taken for granted.</param>
-internal sealed record PaintAnswer(string Pigment, PaintRecipe Recipe, PaintFill? Fill, double? Filled, int Pours, double? Cost, IReadOnlyList<string> Assumptions);
 
 /// <summary>The answers of <c>paint</c>.</summary>
 internal static class PaintOutput
@@ -40,7 +32,7 @@ internal static class PaintOutput
             FillMl = answer.Fill?.Millilitres,
             Filled = answer.Filled is { } n ? Tidy(n) : (double?)null,
             PoursEach = answer.Pours,
-            CostEach = answer is { Cost: { } cost, Filled: > 0 and var count } ? Tidy(cost / count) : (double?)null,
+            CostEach = answer.CostEach is { } each ? Tidy(each) : (double?)null,
             FilmPhLow = r.Ask.Medium.FilmPhLow,
             FilmPhHigh = r.Ask.Medium.FilmPhHigh,
             r.Ask.Medium.TouchDry,
@@ -49,6 +41,9 @@ internal static class PaintOutput
             OrderOfWork = PaintWords.Work(r.Ask.Medium),
             Cautions = PaintWords.Mind(r.Ask.Medium),
             answer.Assumptions,
+            CakeG = r.Ask.CakeWaterFraction > 0 ? Tidy(r.Ask.CakeGrams) : (double?)null,
+            WaterToLeaveG = r.Ask.CakeWaterFraction > 0 ? Tidy(r.WaterToLeaveGrams) : (double?)null,
+            Suits = answer.Suits is { } suits ? new { Colour = suits.Colour.Key, Rating = PaintWords.Of(suits.Rating), Reasons = suits.Reasons.Select(x => new { x.Key, Rating = PaintWords.Of(x.Rating), Text = SuitWords.Of(x, suits), x.Sources }) } : null,
         }));
     }
 
@@ -63,7 +58,13 @@ internal static class PaintOutput
         to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Pigment {100 * r.VolumeFraction.Value:0} % of the dry film by volume, critical {100 * r.CriticalFraction.Value:0} % ({100 * r.CriticalFraction.Low:0} to {100 * r.CriticalFraction.High:0}): {PaintWords.Film(r)}."));
         to.WriteLine($"Wet {Figure(r.WetMillilitres.Value)} ml, dry {Figure(r.DryMillilitres.Value)} ml; it shrinks by {Figure(100 * r.ShrinkageFraction)} %.");
         if (answer is { Fill: { } fill, Filled: { } filled }) to.WriteLine($"Fills {Figure(filled)} {fill.Name} of {Figure(fill.Millilitres)} ml{(answer.Pours > 1 ? $", each poured {answer.Pours} times" : "")}.");
-        if (answer is { Cost: { } cost, Filled: > 0 and var count }) to.WriteLine($"Pigment for each: {Figure(cost / count)}.");
+        if (answer.CostEach is { } each) to.WriteLine($"Pigment for each: {Figure(each)}.");
+        if (PaintWords.Cake(r) is { } cake) to.WriteLine(cake);
+        if (answer.Suits is { } suits)
+        {
+            to.WriteLine($"For {suits.Colour.Name}: {PaintWords.Of(suits.Rating)}.");
+            foreach (SuitReason reason in suits.Reasons) to.WriteLine($"  {SuitWords.Of(reason, suits)}");
+        }
         to.WriteLine($"Touch dry: {r.Ask.Medium.TouchDry}. Through: {r.Ask.Medium.ThroughDry}.");
         to.WriteLine();
         to.WriteLine("Work");

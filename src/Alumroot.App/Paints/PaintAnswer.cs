@@ -1,0 +1,53 @@
+using Alumroot.Paint.Recipes;
+using Alumroot.Paint.Suiting;
+
+namespace Alumroot.App.Paints;
+
+/// <summary>A recipe with what it is filled into and how the medium bears the colour.</summary>
+/// <param name="Pigment">What the asker calls the pigment.</param>
+/// <param name="Recipe">The recipe.</param>
+/// <param name="Fill">What it is filled into; null when not asked.</param>
+/// <param name="Filled">How many that gives.</param>
+/// <param name="Pours">How often each is filled; 1 for what is filled once.</param>
+/// <param name="Cost">What the pigment costs in all; null when not told.</param>
+/// <param name="Assumptions">What was taken for granted.</param>
+public sealed record PaintAnswer(string Pigment, PaintRecipe Recipe, PaintFill? Fill, double? Filled, int Pours, double? Cost, IReadOnlyList<string> Assumptions)
+{
+    // A pan counts as full from here on.
+    private const double Full = 0.95;
+    private const int MostPours = 60;
+
+    /// <summary>How the medium bears the colour; null when it was not told what colour it is.</summary>
+    public Suitability? Suits { get; init; }
+
+    /// <summary>Whether oil absorption was measured.</summary>
+    public bool OilMeasured { get; init; }
+
+    /// <summary>Whether density was measured.</summary>
+    public bool DensityMeasured { get; init; }
+
+    /// <summary>What the pigment of one costs; null when no cost or filling is told.</summary>
+    public double? CostEach => this is { Cost: { } cost, Filled: > 0 and var count } ? cost / count : null;
+
+    /// <summary>Makes the recipe and fills it.</summary>
+    /// <param name="name">What the asker calls the pigment.</param>
+    /// <param name="ask">What is asked.</param>
+    /// <param name="fill">What it is filled into, or null.</param>
+    /// <param name="count">How many are to be filled; the pigment of <paramref name="ask"/> is then scaled.</param>
+    /// <param name="cost">What the pigment costs in all.</param>
+    /// <param name="assumed">What was taken for granted.</param>
+    public static PaintAnswer Of(string name, PaintAsk ask, PaintFill? fill, double? count, double? cost, IReadOnlyList<string> assumed)
+    {
+        ArgumentNullException.ThrowIfNull(ask);
+        var recipe = PaintRecipe.For(ask);
+        if (fill is null) return new PaintAnswer(name, recipe, null, null, 1, cost, assumed);
+        double shrinks = recipe.ShrinkageFraction;
+        int pours = 1;
+        while (fill.Refilled && 1 - Math.Pow(shrinks, pours) < Full && pours < MostPours) pours++;
+        double each = fill.Millilitres * (fill.Refilled ? (1 - Math.Pow(shrinks, pours)) / (1 - shrinks) : 1);
+        // A stick is as large as it is dry.
+        double has = fill.Name == "stick" ? recipe.DryMillilitres.Value : recipe.WetMillilitres.Value;
+        if (count is not { } wanted) return new PaintAnswer(name, recipe, fill, has / each, pours, cost, assumed);
+        return new PaintAnswer(name, PaintRecipe.For(ask with { PigmentGrams = ask.PigmentGrams * wanted * each / has }), fill, wanted, pours, cost, assumed);
+    }
+}

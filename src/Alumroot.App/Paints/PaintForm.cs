@@ -1,0 +1,91 @@
+using System.Globalization;
+using Alumroot.App.Requests;
+using Alumroot.App.Studio;
+using Alumroot.App.Words;
+using Alumroot.Paint.Recipes;
+using Alumroot.Studio.Documents;
+
+namespace Alumroot.App.Paints;
+
+/// <summary>A paint that was made after a recipe: what was typed, and what is wrong with it.</summary>
+public sealed class PaintForm
+{
+    /// <summary>Names of the fields; a part's field ends with its place in the recipe.</summary>
+    public const string Title = "title", Part = "part-", Filled = "filled", Where = "where", Preservative = "preservative", Recipe = "recipe";
+
+    private const int LongestTitle = 80, LongestWords = 120, MostFilled = 100_000;
+    private readonly Dictionary<string, string> _troubles = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> _typed = new(StringComparer.Ordinal);
+
+    /// <summary>What is wrong, by field.</summary>
+    public IReadOnlyDictionary<string, string> Troubles => _troubles;
+
+    /// <summary>What stands in a field.</summary>
+    public string? Typed(string field) => _typed.GetValueOrDefault(field);
+
+    /// <summary>The paint; null when something is wrong.</summary>
+    public PaintMade? Document { get; private set; }
+
+    /// <summary>Reads the form, or fills it from the recipe.</summary>
+    /// <param name="request">The recipe that was followed.</param>
+    /// <param name="typed">Text by field name; null or blank for nothing.</param>
+    /// <param name="posted">Whether the maker sent it; otherwise the recipe's own figures stand in it.</param>
+    public static PaintForm Read(PaintRequest request, Func<string, string?> typed, bool posted)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(typed);
+        var form = new PaintForm();
+        PaintAnswer answer = request.Answer ?? throw new ArgumentException("A paint is made after a recipe.", nameof(request));
+        if (posted)
+        {
+            foreach (string name in (string[])[Title, Filled, Where, Preservative, .. Enumerable.Range(0, answer.Recipe.Parts.Count).Select(PartField)])
+                if (typed(name) is { } text && !string.IsNullOrWhiteSpace(text)) form._typed[name] = text.Trim()[..Math.Min(text.Trim().Length, LongestWords)];
+        }
+        else form.FillFrom(answer);
+        form.ReadFields(request, answer);
+        return form;
+    }
+
+    /// <summary>The name of a part's field.</summary>
+    public static string PartField(int place) => Part + place.ToString(CultureInfo.InvariantCulture);
+
+    private void FillFrom(PaintAnswer answer)
+    {
+        _typed[Title] = $"{answer.Pigment}, {answer.Recipe.Ask.Medium.Name}";
+        for (int i = 0; i < answer.Recipe.Parts.Count; i++) _typed[PartField(i)] = $"{PaintFigures.Of(answer.Recipe.Parts[i].Grams.Value)} g";
+        if (answer.Filled is { } n && n >= 1) _typed[Filled] = Math.Floor(n).ToString("0", CultureInfo.InvariantCulture);
+        if (answer.Recipe.Ask.Medium.Preservative == "needed") _typed[Preservative] = "potassium sorbate";
+    }
+
+    private void ReadFields(PaintRequest request, PaintAnswer answer)
+    {
+        if (Typed(Title) is null) _troubles[Title] = "Name: nothing is typed. Write what you call the paint.";
+        var parts = new List<Measured>();
+        for (int i = 0; i < answer.Recipe.Parts.Count; i++)
+        {
+            PaintPart part = answer.Recipe.Parts[i];
+            string name = i == 0 ? "pigment" : part.Name;
+            if (Typed(PartField(i)) is not { } text)
+            {
+                if (i == 0) _troubles[PartField(0)] = "Pigment: nothing is typed. Write what went in, such as 20 g.";
+                continue;
+            }
+            TypedAmount read = TypedAmount.Amount(text);
+            if (read.Value is { SiUnit: Measured.Kilogram } value && (value.SiValue > 0 || i > 0)) parts.Add(value with { Name = name });
+            else _troubles[PartField(i)] = $"{name}: '{text}' is no weight. Write it like 20 g.";
+        }
+        int count = 0;
+        if (Typed(Filled) is { } filled && (!int.TryParse(filled, NumberStyles.None, CultureInfo.InvariantCulture, out count) || count is < 1 or > MostFilled))
+            _troubles[Filled] = $"Filled: '{filled}' is no whole number from 1. Count what was filled, or leave it empty.";
+        if (_troubles.Count > 0) return;
+        string title = Typed(Title)!;
+        Document = new PaintMade(title[..Math.Min(title.Length, LongestTitle)], answer.Recipe.Ask.Medium.Key)
+        {
+            Parts = parts,
+            Lakes = request.From is { } lake ? [new LakeUse(lake.Key.ToString(), parts[0] with { Name = "amount" })] : [],
+            Filled = count > 0 ? [new PaintFilled(answer.Fill?.Name ?? "vessel", count) { Where = Typed(Where) }] : [],
+            Preservative = Typed(Preservative),
+            RecipeAddress = request.Address,
+        };
+    }
+}

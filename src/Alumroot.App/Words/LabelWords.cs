@@ -1,0 +1,41 @@
+using System.Globalization;
+using Alumroot.Catalogue;
+using Alumroot.Studio.Documents;
+using Alumroot.Studio.Journal;
+
+namespace Alumroot.App.Words;
+
+/// <summary>The words of labels.</summary>
+public static class LabelWords
+{
+    /// <summary>The sentence that goes with every label.</summary>
+    public const string Law = "Whoever sells or gives paint away must label it by the local law (such as CLP in the European Union, ASTM D4236 in the United States). What stands here follows from the record only: have it judged by someone licensed to do so.";
+
+    /// <summary>On a jar of dry pigment.</summary>
+    public const string Dust = "Dry powder: keep the dust out of the air. Not for food or skin.";
+
+    /// <summary>What the pigment is, in plain words, with the generic name of the Colour Index where one exists.</summary>
+    public static string Pigment(BatchPlanned? plan, Dyestuff? dyestuff)
+    {
+        string metal = plan?.Salt is { } salt && salt.Contains("iron", StringComparison.OrdinalIgnoreCase) ? "iron" : plan?.Salt is { } other && other.Contains("copper", StringComparison.OrdinalIgnoreCase) ? "copper" : "aluminium";
+        string what = plan?.Dyestuff is { } name ? $"{name} ({dyestuff?.Species ?? "plant dye"}) on {metal} hydroxide" : $"{metal} hydroxide, white";
+        string index = dyestuff is { ColourIndexName.Length: > 0 } ? $", colourant {dyestuff.ColourIndexName}" : "";
+        return $"Pigment: natural lake of {what}{index}.";
+    }
+
+    /// <summary>What binds it.</summary>
+    public static string Binder(string medium, IEnumerable<string> parts) => $"{char.ToUpperInvariant(medium[0])}{medium[1..]}: {string.Join(", ", parts)}.";
+
+    /// <summary>What keeps it.</summary>
+    public static string Preservative(string name) => $"Preservative: {name}.";
+
+    /// <summary>How much is in one vessel; empty when it is not known.</summary>
+    public static string Net(string amount) => amount.Length > 0 ? $"Content {amount}." : "";
+
+    /// <summary>Lot and day.</summary>
+    public static string Lot(SubjectKey key, IEnumerable<string> lakes, DateTimeOffset at)
+    {
+        string of = string.Join(", ", lakes);
+        return $"Lot {key}{(of.Length > 0 ? $" of {of}" : "")}, {at.ToString("d MMM yyyy", CultureInfo.InvariantCulture)}.";
+    }
+}

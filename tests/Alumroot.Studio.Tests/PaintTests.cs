@@ -1,0 +1,91 @@
+using System.IO.Compression;
+using Alumroot.Studio.Documents;
+using Alumroot.Studio.Journal;
+using Alumroot.Studio.Store;
+
+namespace Alumroot.Studio.Tests;
+
+/// <summary>Paints in the record: their numbers, what they take of a lake, out and in again.</summary>
+public sealed class PaintTests
+{
+    private static readonly DateTimeOffset Noon = new(2026, 11, 14, 12, 0, 0, TimeSpan.Zero);
+
+    [Theory]
+    [InlineData("P-07", 7)]
+    [InlineData("P-123", 123)]
+    public void Numbers_are_read_and_written(string text, int count) => Assert.Equal((text, SubjectClass.Paint, count), (SubjectKey.TryRead(text)!.Value.ToString(), SubjectKey.TryRead(text)!.Value.Class, SubjectKey.TryRead(text)!.Value.Count));
+
+    [Theory]
+    [InlineData("P-7")]
+    [InlineData("P-00")]
+    [InlineData("p-07")]
+    [InlineData("P-07 ")]
+    [InlineData("P-1234567")]
+    public void What_is_no_number_is_not_read(string text) => Assert.Null(SubjectKey.TryRead(text));
+
+    [Fact]
+    public void Numbers_go_on_beyond_ninety_nine_and_the_same_entry_is_one_paint()
+    {
+        using var studio = new TempStudio();
+        for (int n = 1; n <= 101; n++)
+        {
+            var kept = Assert.IsType<AppendResult.Kept>(studio.Store.AppendNew(SubjectClass.Paint, EntryId.New(Noon.AddSeconds(n)), Made(1), Noon));
+            Assert.Equal(SubjectKey.Paint(n), kept.Entry.Subject);
+        }
+        EntryId id = EntryId.New(Noon);
+        Assert.IsType<AppendResult.Kept>(studio.Store.AppendNew(SubjectClass.Paint, id, Made(1), Noon));
+        Assert.IsType<AppendResult.AlreadyThere>(studio.Store.AppendNew(SubjectClass.Paint, id, Made(1), Noon));
+        Assert.Equal(102, studio.Store.Paints().Count);
+        Assert.Equal(SubjectKey.Paint(102), studio.Store.Paints()[^1].Key);
+    }
+
+    // 20 g weighed, 3 and 4 taken, the 4 corrected to 5, the 3 taken back: 15 g are left, counted by hand.
+    [Fact]
+    public void What_a_paint_takes_falls_off_the_lake_once()
+    {
+        using var studio = new TempStudio();
+        SubjectKey lake = SubjectKey.Batch(26, 1);
+        studio.Store.Append(new BatchPlanned("t", "", 0, "").ToEntry(EntryId.New(Noon), lake, Noon));
+        studio.Store.Append(new BatchStep(StepKind.Grind) { Values = [new Measured("amount", "20 g", 0.02, Measured.Kilogram)], Ended = true }.ToEntry(EntryId.New(Noon), lake, Noon.AddHours(1)));
+        Entry first = Kept(studio.Store.AppendNew(SubjectClass.Paint, EntryId.New(Noon), Made(3), Noon.AddHours(2)));
+        Entry second = Kept(studio.Store.AppendNew(SubjectClass.Paint, EntryId.New(Noon), Made(4), Noon.AddHours(2)));
+        Assert.Equal(0.013, Left(), 1e-12);
+        studio.Store.Append(Made(5).ToEntry(EntryId.New(Noon), second.Subject, Noon.AddHours(3), second.Id));
+        Assert.Equal(0.012, Left(), 1e-12);
+        studio.Store.Append(new Withdrawn().ToEntry(EntryId.New(Noon), first.Subject, Noon.AddHours(4), first.Id));
+        Assert.Equal(0.015, Left(), 1e-12);
+        Assert.Equal(0.005, studio.Store.PigmentTakenKg()[lake], 1e-12);
+        Assert.Equal([PaintState.TakenBack, PaintState.There], studio.Store.List(kind: SubjectClass.Paint).OrderBy(l => l.Subject).Select(l => l.Stage));
+        Assert.Empty(studio.Store.Check());
+
+        double Left() => studio.Store.PigmentLeftKg(studio.Store.Batch(lake)!)!.Value;
+    }
+
+    [Fact]
+    public void Paints_go_out_and_come_in_with_a_table_for_people()
+    {
+        using var from = new TempStudio();
+        using var to = new TempStudio();
+        Entry paint = Kept(from.Store.AppendNew(SubjectClass.Paint, EntryId.New(Noon), Made(3), Noon));
+        from.Store.Append(new PaintUsedUp().ToEntry(EntryId.New(Noon), paint.Subject, Noon.AddDays(1)));
+        string zip = Path.Combine(from.Folder, "out.zip");
+        from.Store.Export(zip, "test");
+        using (ZipArchive archive = ZipFile.OpenRead(zip))
+        using (var reader = new StreamReader(archive.GetEntry("tables/paints.csv")!.Open()))
+            Assert.Contains("P-01,rose,watercolour,used-up,2026-11-14T12:00:00+00:00,26-001,pigment,3 g,0.003,kg,2 half-pan", reader.ReadToEnd(), StringComparison.Ordinal);
+        to.Store.Import(zip);
+        Assert.Equal(from.Store.All(), to.Store.All());
+        Assert.True(to.Store.Paint(SubjectKey.Paint(1))!.IsUsedUp);
+        Assert.Equal(SubjectKey.Paint(1), Assert.Single(to.Store.Paints(SubjectKey.Batch(26, 1))).Key);
+        Assert.Equal(SubjectKey.Paint(1), to.Store.List("rose").Single().Subject);
+        Assert.Empty(to.Store.Check());
+    }
+
+    private static Entry Kept(AppendResult result) => Assert.IsType<AppendResult.Kept>(result).Entry;
+
+    private static PaintMade Made(double grams)
+    {
+        var pigment = new Measured("pigment", FormattableString.Invariant($"{grams} g"), grams / 1000, Measured.Kilogram);
+        return new PaintMade("rose", "watercolour") { Lakes = [new LakeUse("26-001", pigment)], Parts = [pigment], Filled = [new PaintFilled("half-pan", 2)] };
+    }
+}
