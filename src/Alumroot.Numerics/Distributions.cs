@@ -21,6 +21,12 @@ public static class Distributions
     /// <param name="freedom">Degrees of freedom, above 0.</param>
     public static double StudentQuantile(double probability, double freedom) => StudentT.InvCDF(0, 1, freedom, probability);
 
+    /// <summary>The chance that a ratio of two variances is as large or larger (Fisher's F).</summary>
+    /// <param name="ratio">The ratio.</param>
+    /// <param name="above">Degrees of freedom of the upper one.</param>
+    /// <param name="below">Degrees of freedom of the lower one.</param>
+    public static double FisherTail(double ratio, double above, double below) => 1 - FisherSnedecor.CDF(above, below, Math.Max(ratio, 0));
+
     /// <summary>Quantile of weighted values: each stands for the middle of its share of the weight, straight between.</summary>
     /// <param name="sorted">Values in rising order; at least one.</param>
     /// <param name="weights">Weight of each value, in the same order, summing to 1.</param>

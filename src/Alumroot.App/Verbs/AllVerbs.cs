@@ -21,6 +21,8 @@ public static class AllVerbs
         MatchVerb.Build(channels),
         PaintVerb.Build(channels),
         FadeVerb.Build(channels),
+        TrialVerb.Build(channels),
+        LadderVerb.Build(channels),
         LookupVerb.Build(channels),
         RecordVerb.Build(channels),
         ListVerb.Build(channels),

@@ -21,9 +21,8 @@ public static class HelpText
         foreach (Verb verb in verbs)
             text.AppendLine(Columns.Beside("  " + verb.Name, verb.Description ?? "", LabelWidth));
         text.AppendLine()
-            .AppendLine(Columns.Beside("  --help", "this text; after a verb, the help of that verb", LabelWidth))
+            .AppendLine(Columns.Beside("  --help, --version", "this text; after a verb, the help of that verb", LabelWidth))
             .AppendLine(Columns.Beside("  --quiet", "after a verb: no remarks, unless it did not go", LabelWidth))
-            .AppendLine(Columns.Beside("  --version", "the version", LabelWidth))
             .AppendLine();
         Examples(text, [.. verbs.Select(v => v.Examples[0]).Concat(verbs[0].Examples.Skip(1)).Take(3)]);
         text.AppendLine("Ends with 0 done, 1 cannot be met, 2 input wrong, 3 studio folder in trouble,")

@@ -15,6 +15,12 @@ public sealed class ChromaticAdaptation
     public static ChromaticAdaptation Cat16 { get; } = new(new Matrix3(
         new Xyz(0.401288, 0.650173, -0.051461), new Xyz(-0.250268, 1.204414, 0.045854), new Xyz(-0.002079, 0.048952, 0.953127)));
 
+    /// <summary>The cone-like signals of a colour.</summary>
+    public Xyz Cones(Xyz colour) => _toCones.Times(colour);
+
+    /// <summary>The colour of cone-like signals.</summary>
+    public Xyz FromCones(Xyz cones) => _fromCones.Times(cones);
+
     /// <summary>The colour that looks alike against the other white.</summary>
     /// <param name="colour">As seen against <paramref name="from"/>.</param>
     /// <param name="from">The white it is seen against.</param>

@@ -1,0 +1,29 @@
+using Alumroot.App.Output;
+
+namespace Alumroot.App.Verbs;
+
+/// <summary>Reads a whole text file for a verb, within a limit.</summary>
+internal static class TextFile
+{
+    private const long LargestBytes = 32 << 20;
+
+    /// <summary>The text; null when it could not be read, which has then been said.</summary>
+    public static string? Read(string path, Channels channels)
+    {
+        try
+        {
+            var file = new FileInfo(path);
+            if (file.Exists && file.Length > LargestBytes)
+            {
+                channels.Messages.WriteLine($"{file.Name} holds {file.Length >> 20} MiB; at most {LargestBytes >> 20} MiB are read, so split it.");
+                return null;
+            }
+            return File.ReadAllText(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            channels.Messages.WriteLine($"'{path}' could not be read. Check the name and whether you may read it.");
+            return null;
+        }
+    }
+}
