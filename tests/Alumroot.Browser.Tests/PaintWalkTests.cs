@@ -29,7 +29,7 @@ public sealed class PaintWalkTests(Studio studio)
         await page.GetByRole(AriaRole.Link, new() { Name = "Labels", Exact = true }).ClickAsync();
         await page.GetByLabel("For a").SelectOptionAsync("pan");
         await page.GetByRole(AriaRole.Button, new() { Name = "Show the labels" }).ClickAsync();
-        await Assertions.Expect(page.Locator("svg.label-page")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("svg.label-one")).ToBeVisibleAsync();
         string address = await page.GetByRole(AriaRole.Link, new() { Name = "Labels as PDF" }).GetAttributeAsync("href") ?? "";
         using (PdfDocument labels = PdfDocument.Open(await (await page.APIRequest.GetAsync(own.Address + address)).BodyAsync()))
             Assert.Contains("Spring", labels.GetPage(1).Text, StringComparison.Ordinal);

@@ -23,7 +23,7 @@ public static class SheetWords
 
     /// <summary>Columns of the tables.</summary>
     public static readonly IReadOnlyList<string> PlannedActualHeads = ["what", "planned", "actual"], AmountHeads = ["what", "plan", "span", "with", "actual"], PortionHeads = ["portion", "so far", "pH to expect", "read"],
-        WashHeads = ["wash", "µS/cm at 25 °C", "read"], SwatchNoteHeads = ["", "to write"], RecipeHeads = ["part", "g", "span", "mL", "weighed"], WentInHeads = ["part", "measured"], KitHeads = ["thing", "each", "in all"];
+        WashHeads = ["wash", "µS/cm at 25 °C", "read"], SwatchNoteHeads = ["about it", "to write"], RecipeHeads = ["part", "g", "span", "mL", "weighed"], WentInHeads = ["part", "measured"], KitHeads = ["thing", "each", "in all"];
 
     /// <summary>What stands below the boxes of a swatch card.</summary>
     public static readonly IReadOnlyList<string> SwatchCaptions = ["masstone", "thin wash", "glaze over a black line", "1 part to 1 of white", "1 part to 4 of white", "strip for the window, half covered"];
