@@ -47,6 +47,7 @@ public static class Pages
         "/colours?order=hue&state=dry&near=red",
         "/colours/compare",
         "/colours/photo/none",
+        "/colours/photo/none/corners",
         "/lakes/00-000",
         "/lakes/compare",
         "/lakes » pigment, 16.3",
