@@ -14,7 +14,8 @@ namespace Alumroot.App.Colours;
 /// <param name="TargetAsked">Whether a target was looked for.</param>
 /// <param name="Things">The areas, numbered from 1 in this order.</param>
 /// <param name="Answer">What was read of them; their names are their numbers.</param>
-internal sealed record PhotoView(int WidthPixels, int HeightPixels, Quad? Target, bool TargetAsked, IReadOnlyList<Quad> Things, PhotoAnswer Answer)
+/// <param name="Trouble">Why the target whose corners were shown told nothing; null otherwise.</param>
+internal sealed record PhotoView(int WidthPixels, int HeightPixels, Quad? Target, bool TargetAsked, IReadOnlyList<Quad> Things, PhotoAnswer Answer, PhotoTrouble? Trouble)
 {
     private const int MostThings = 24;
 
@@ -23,17 +24,20 @@ internal sealed record PhotoView(int WidthPixels, int HeightPixels, Quad? Target
     /// <param name="hash">Which.</param>
     /// <param name="target">The target to look for; null for none.</param>
     /// <param name="card">Number of the area that is a plain card; null for none.</param>
-    internal static PhotoView? Of(StudioStore store, string hash, TargetKept? target, int? card)
+    /// <param name="marks">What a person showed in it; areas that were shown come after those that were found, so that these keep their numbers.</param>
+    internal static PhotoView? Of(StudioStore store, string hash, TargetKept? target, int? card, PhotoMarks marks)
     {
         if (store.Photos.TryPixels(hash, out PhotoPixels? pixels) is not null) return null;
         Raster picture = PhotoReader.Of(pixels!);
         Lab[] truths = [.. target?.Patches.Select(p => new Lab(p.LabL, p.LabA, p.LabB)) ?? []];
-        FoundTarget? found = truths.Length >= PhotoMeasurement.LeastPatches ? TargetFinder.Find(picture, truths, null) : null;
-        IReadOnlyList<Quad> things = ThingFinder.Find(picture, found?.Corners, MostThings);
+        bool asked = truths.Length >= PhotoMeasurement.LeastPatches;
+        FoundTarget? found = asked && marks.Target is null ? TargetFinder.Find(picture, truths, null) : null;
+        Quad? corners = asked ? marks.Target ?? found?.Corners : null;
+        IReadOnlyList<Quad> things = [.. ThingFinder.Find(picture, corners, MostThings), .. marks.Areas];
         PhotoSwatch[] swatches = [.. things.Select((q, i) => new PhotoSwatch($"{i + 1}", q))];
         Quad? plain = card is > 0 and var n && n <= things.Count ? things[n - 1] : null;
-        PhotoAnswer? byTarget = found is null ? null : PhotoMeasurement.Measure(new PhotoAsk(picture, truths, found.Corners, found.Grid, swatches, plain)).Answer;
+        (PhotoAnswer? byTarget, PhotoTrouble? trouble) = corners is { } lies ? PhotoMeasurement.Measure(new PhotoAsk(picture, truths, lies, found?.Grid, swatches, plain)) : (null, null);
         PhotoAnswer answer = byTarget ?? CardMeasurement.Measure(picture, plain, null, swatches);
-        return new PhotoView(picture.Width, picture.Height, byTarget is null ? null : found!.Corners, target is not null, things, answer);
+        return new PhotoView(picture.Width, picture.Height, byTarget is null ? null : corners, target is not null, things, answer, marks.Target is null ? null : trouble);
     }
 }

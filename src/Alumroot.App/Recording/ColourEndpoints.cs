@@ -1,5 +1,6 @@
 using System.Globalization;
 using Alumroot.App.Colours;
+using Alumroot.App.Photographs;
 using Alumroot.App.Verbs.Colour;
 using Alumroot.App.Words;
 using Alumroot.Colour.Colorimetry;
@@ -62,20 +63,23 @@ internal static class ColourEndpoints
         string hash = posted.Text("hash") ?? "";
         if (!studio.Photos.Has(hash)) return Answers.See("/colours");
         string page = $"/colours/photo/{hash}";
+        PhotoMarks marks = PhotoMarks.Read(posted.Text("corners"), posted.Text("areas"));
         string? target = posted.Text("target"), card = posted.Text("card");
         TargetKept? known = studio.State().Targets.FirstOrDefault(t => t.Title == target);
         if (SubjectKey.TryRead(posted.Text("lake")) is not { Class: SubjectClass.Batch } lake || studio.Batch(lake) is null || State(posted.Text("state")) is not { } state)
-            return Answers.Again(page, [("target", target), ("card", card), ("keep", "which")]);
-        PhotoView? view = PhotoView.Of(studio, hash, known, int.TryParse(card, CultureInfo.InvariantCulture, out int n) ? n : null);
-        if (view?.Answer.Colours.FirstOrDefault(c => c.Id == posted.Text("thing")) is not { } colour) return Answers.Again(page, [("target", target), ("card", card), ("keep", "which")]);
+            return Answers.Again(page, Chosen());
+        PhotoView? view = PhotoView.Of(studio, hash, known, int.TryParse(card, CultureInfo.InvariantCulture, out int n) ? n : null, marks);
+        if (view?.Answer.Colours.FirstOrDefault(c => c.Id == posted.Text("thing")) is not { } colour) return Answers.Again(page, Chosen());
         var read = new SwatchRead(state, Text(colour.Colour))
         {
             WithinDeltaE2000 = colour.IntervalDeltaE2000 is { } w ? Math.Round(w, 2) : null,
-            How = $"photograph, area {colour.Id}{(view.Target is null ? "" : $", target {known!.Title}")}; correction: {PhotoWords.Of(view.Answer.Kind, view.Answer.ToneStraightened)}{(colour.IsClipped ? "; a channel is clipped" : "")}",
+            How = $"photograph, area {colour.Id}{(view.Target is null ? "" : $", target {known!.Title}{(marks.Target is null ? "" : ", corners shown by hand")}")}; correction: {PhotoWords.Of(view.Answer.Kind, view.Answer.ToneStraightened)}{(colour.IsClipped ? "; a channel is clipped" : "")}",
             Photos = [hash],
             Note = posted.Text("note"),
         };
         return Answers.To(Answers.Page(lake), posted.Keep(studio, lake, read));
+
+        (string, string?)[] Chosen() => [("target", target), ("card", card), ("corners", marks.CornersText), ("areas", marks.AreasText), ("keep", "which")];
     }
 
     /// <summary>Keeps a colour that an instrument told.</summary>
