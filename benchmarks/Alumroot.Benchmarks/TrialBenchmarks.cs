@@ -15,7 +15,8 @@ public class TrialBenchmarks
     private readonly (TrialData Data, Response[] Lab) _hundred = Batches(100), _thousands = Batches(5000);
 
     private readonly TrialRequest _best = new(
-        [new Factor.Named("salt", ["alum", "tin", "iron"]), new Factor.Named("alkali", ["soda", "potash"]), new Factor.Measured("pH", [5, 6, 7], ""), new Factor.Measured("heat", [20, 40, 60], "C")], TrialKind.Best) { Jars = 24 };
+        [new Factor.Named("salt", ["alum", "tin", "iron"]), new Factor.Named("alkali", ["soda", "potash"]), new Factor.Measured("pH", [5, 6, 7], ""), new Factor.Measured("heat", [20, 40, 60], "C")], TrialKind.Best)
+    { Jars = 24 };
 
     private readonly double[] _ph = [3, 4, 5, 6, 7, 8, 9, 10, 11];
 
