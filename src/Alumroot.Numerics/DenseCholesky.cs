@@ -43,4 +43,21 @@ public static class DenseCholesky
             b[i] = s / lower[i * n + i];
         }
     }
+
+    /// <summary>Writes the inverse of L L'.</summary>
+    /// <param name="lower">The factor.</param>
+    /// <param name="inverse">Receives n x n values.</param>
+    /// <param name="n">Order of the matrix.</param>
+    public static void Inverse(ReadOnlySpan<double> lower, Span<double> inverse, int n)
+    {
+        double[] column = new double[n];
+        for (int j = 0; j < n; j++)
+        {
+            Array.Clear(column);
+            column[j] = 1;
+            SolveLower(lower, column, n);
+            SolveUpper(lower, column, n);
+            for (int i = 0; i < n; i++) inverse[i * n + j] = column[i];
+        }
+    }
 }

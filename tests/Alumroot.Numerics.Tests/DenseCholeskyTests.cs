@@ -25,6 +25,10 @@ public class DenseCholeskyTests
         DenseCholesky.SolveUpper(lower, x, n);
         Vector<double> solution = matrix.Solve(b);
         for (int i = 0; i < n; i++) Assert.Equal(solution[i], x[i], 1e-9 * (1 + solution.InfinityNorm()));
+        double[] inverse = new double[n * n];
+        DenseCholesky.Inverse(lower, inverse, n);
+        Matrix<double> whole = matrix.Inverse();
+        for (int i = 0; i < n * n; i++) Assert.Equal(whole[i / n, i % n], inverse[i], 1e-8);
     }, iter: 500);
 
     [Fact]

@@ -48,6 +48,13 @@ public class DistributionsTests
     [InlineData(3, 0.9986501)]
     public void Normal_shares(double value, double expected) => Assert.Equal(expected, Distributions.NormalFraction(value), 6);
 
+    /// <summary>Upper points of F as in any table of it (from memory).</summary>
+    [Theory]
+    [InlineData(6.608, 1, 5, 0.05)]
+    [InlineData(3.708, 3, 10, 0.05)]
+    [InlineData(5.636, 5, 10, 0.01)]
+    public void Tails_of_F(double ratio, double above, double below, double expected) => Assert.Equal(expected, Distributions.FisherTail(ratio, above, below), 4);
+
     /// <summary>By hand: weights 1/2, 1/4, 1/4 put the values 1, 2, 4 at shares 1/4, 5/8, 7/8.</summary>
     [Theory]
     [InlineData(0.1, 1)]

@@ -121,7 +121,7 @@ internal sealed class ColourFit
             for (int d = 0; d < 3; d++) covariance[(3 * i + d) * n + 3 * i + d] += 1 + patches[i].Noise * patches[i].Noise;
         }
         if (!DenseCholesky.Factor(covariance, n)) return false;
-        Invert(covariance, n);
+        DenseCholesky.Inverse(covariance, _inverse, n);
         for (int i = 0; i < n; i++)
         {
             double s = 0;
@@ -130,19 +130,6 @@ internal sealed class ColourFit
         }
         FillFactors();
         return Judge(patches, y);
-    }
-
-    private void Invert(double[] factor, int n)
-    {
-        var column = new double[n];
-        for (int j = 0; j < n; j++)
-        {
-            Array.Clear(column);
-            column[j] = 1;
-            DenseCholesky.SolveLower(factor, column, n);
-            DenseCholesky.SolveUpper(factor, column, n);
-            for (int i = 0; i < n; i++) _inverse[i * n + j] = column[i];
-        }
     }
 
     /// <summary>Leaves out each patch in turn: its error is the inverse of its block of the inverse, times its share of the weights.</summary>

@@ -285,15 +285,7 @@ internal sealed class CurveFitter
         Assemble(kind, lifted, p, p, scatter, null, normal, new double[n]);
         if (!DenseCholesky.Factor(normal, n)) return null;
         var inverse = new double[n * n];
-        var column = new double[n];
-        for (int j = 0; j < n; j++)
-        {
-            Array.Clear(column);
-            column[j] = 1;
-            DenseCholesky.SolveLower(normal, column, n);
-            DenseCholesky.SolveUpper(normal, column, n);
-            for (int i = 0; i < n; i++) inverse[i * n + j] = column[i];
-        }
+        DenseCholesky.Inverse(normal, inverse, n);
         return inverse;
     }
 }

@@ -81,16 +81,9 @@ internal sealed class BestSearch(double[][] rows, int jars, ulong seed)
 
     private double[] Inverse(int[] chosen)
     {
-        double[] lower = Information(chosen, Ridge), inverse = new double[_p * _p], e = new double[_p];
+        double[] lower = Information(chosen, Ridge), inverse = new double[_p * _p];
         DenseCholesky.Factor(lower, _p);
-        for (int j = 0; j < _p; j++)
-        {
-            Array.Clear(e);
-            e[j] = 1;
-            DenseCholesky.SolveLower(lower, e, _p);
-            DenseCholesky.SolveUpper(lower, e, _p);
-            for (int i = 0; i < _p; i++) inverse[i * _p + j] = e[i];
-        }
+        DenseCholesky.Inverse(lower, inverse, _p);
         return inverse;
     }
 

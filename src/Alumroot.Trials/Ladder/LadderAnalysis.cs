@@ -93,7 +93,7 @@ public static class LadderAnalysis
         return new LadderFound(steps, fit.Forms, tried, Math.Sqrt(fit.SumOfSquares / n / m), (ph[0], ph[^1]), Worlds(fit, lower, variance, freedom, m, readingSdPh));
     }
 
-    /// <summary>The lower factor of the covariance of the pKa: by the slopes, and no less than the jars' own scatter of them says.</summary>
+    /// <summary>The lower factor of the covariance of the pKa, by the slopes.</summary>
     private static double[] Covariance(LadderFit fit, int k, double variance, double alike)
     {
         if (k == 0) return [];
@@ -102,15 +102,8 @@ public static class LadderAnalysis
         for (int i = 0; i < k; i++)
             for (int j = 0; j <= i; j++) normal[i * k + j] = slopes[i].Zip(slopes[j], (a, b) => a * b).Sum() / alike + (i == j ? 1e-12 : 0);
         if (!DenseCholesky.Factor(normal, k)) return covariance;
-        double[] e = new double[k];
-        for (int j = 0; j < k; j++)
-        {
-            Array.Clear(e);
-            e[j] = 1;
-            DenseCholesky.SolveLower(normal, e, k);
-            DenseCholesky.SolveUpper(normal, e, k);
-            for (int i = 0; i < k; i++) covariance[i * k + j] = variance * e[i] + (i == j ? 1e-10 : 0);
-        }
+        DenseCholesky.Inverse(normal, covariance, k);
+        for (int i = 0; i < k * k; i++) covariance[i] = variance * covariance[i] + (i % (k + 1) == 0 ? 1e-10 : 0);
         return DenseCholesky.Factor(covariance, k) ? covariance : new double[k * k];
     }
 

@@ -175,15 +175,8 @@ internal sealed class Surrogate
 
     private static double[] Inverse(double[] lower, int n)
     {
-        double[] inverse = new double[n * n], e = new double[n];
-        for (int j = 0; j < n; j++)
-        {
-            Array.Clear(e);
-            e[j] = 1;
-            DenseCholesky.SolveLower(lower, e, n);
-            DenseCholesky.SolveUpper(lower, e, n);
-            for (int i = 0; i < n; i++) inverse[i * n + j] = e[i];
-        }
+        double[] inverse = new double[n * n];
+        DenseCholesky.Inverse(lower, inverse, n);
         return inverse;
     }
 }
