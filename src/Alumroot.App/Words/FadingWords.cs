@@ -1,4 +1,5 @@
 using System.Globalization;
+using Alumroot.Permanence.Dose;
 using Alumroot.Permanence.Fading;
 using Alumroot.Quantities;
 
@@ -7,11 +8,8 @@ namespace Alumroot.App.Words;
 /// <summary>What a light test says, as words.</summary>
 public static class FadingWords
 {
-    // Yearly doses in megalux hours; the museum's are limits of CIE 157, the others common practice, no source.
-    private static readonly (string Place, double MegaluxHoursAYear)[] Places = [("in an album or a museum's dim case (15 klx h a year)", 0.015), ("on a dim wall at home (0.1 Mlx h a year)", 0.1), ("in an ordinary room by day (0.5)", 0.5), ("on a bright wall (2)", 2), ("in a window without sun (12)", 12)];
-
-    // A lamp is no window and a room is no other: what the dose in a place does differs by about this factor either way; judgement.
-    private const double PlaceFactor = 2;
+    /// <summary>The two changes that count, in the order of the criteria.</summary>
+    public static IReadOnlyList<string> Changes { get; } = ["Just noticeable (grey scale 4)", "Clearly changed (grey scale 3)"];
 
     /// <summary>The name of a form.</summary>
     public static string Of(FadingFormKind kind) => kind switch
@@ -57,9 +55,35 @@ public static class FadingWords
             : $"not reached in {Figure(mostDoseMegaluxHours)} Mlx h; expose to twice that and read again";
     }
 
-    /// <summary>Years until a difference, place by place.</summary>
-    public static IEnumerable<string> Years(Estimate doseMegaluxHours) =>
-        Places.Select(p => $"{p.Place}: {Span(doseMegaluxHours.Value / p.MegaluxHoursAYear, doseMegaluxHours.Low / p.MegaluxHoursAYear / PlaceFactor, doseMegaluxHours.High / p.MegaluxHoursAYear * PlaceFactor)}");
+    /// <summary>Years until a difference, place by place, with the place's level.</summary>
+    public static IEnumerable<string> Years(Estimate doseMegaluxHours) => LightPlace.All.Select(p => $"{Place(p)}: {Years(p, doseMegaluxHours)}");
+
+    /// <summary>Years until a difference in one place.</summary>
+    public static string Years(LightPlace place, Estimate doseMegaluxHours)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        Estimate years = place.YearsTo(doseMegaluxHours);
+        return Span(years.Value, years.Low, years.High);
+    }
+
+    /// <summary>A place with its light: "on a desk with work light (500 lx for 2500 h a year)".</summary>
+    public static string Place(LightPlace place)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        return string.Create(CultureInfo.InvariantCulture, $"{place.Name} ({place.Lux.Value:0} lx for {place.HoursAYear:0} h a year)");
+    }
+
+    /// <summary>What makes it last longer in a place.</summary>
+    public static string Extended(Extending way)
+    {
+        ArgumentNullException.ThrowIfNull(way);
+        return way.Way switch
+        {
+            ExtendingWay.HalfTheLight => "half the light, or half the hours: twice as long",
+            ExtendingWay.DarkerPlace => $"{way.Place!.Name} instead: about {Times(way.Times)} times as long",
+            _ => $"a filter against ultraviolet before it: about {Times(way.Times)} times as long, by the references of its class",
+        };
+    }
 
     /// <summary>The category by ASTM D4303 in words.</summary>
     public static string Category(FadingCategory? category) => category switch
@@ -74,7 +98,12 @@ public static class FadingWords
     public static string? CategoryNumber(FadingCategory? category) => category?.Number is { } n ? Roman(n) : null;
 
     private static string Span(double years, double low, double high) =>
-        high < 1 ? $"{Figure(12 * years)} months ({Figure(12 * low)} to {Figure(12 * high)})" : $"{Figure(years)} years ({Figure(low)} to {Figure(high)})";
+        high < 1 ? $"{Two(12 * years)} months ({Two(12 * low)} to {Two(12 * high)})" : $"{Two(years)} years ({Two(low)} to {Two(high)})";
+
+    // Two figures are all that a factor of two allows.
+    private static string Two(double x) => x >= 10 ? Math.Round(x, 0).ToString("0", CultureInfo.InvariantCulture) : x >= 1 ? x.ToString("0.0", CultureInfo.InvariantCulture) : x.ToString("0.00", CultureInfo.InvariantCulture);
+
+    private static string Times(double x) => x.ToString(x >= 3 ? "0" : "0.0", CultureInfo.InvariantCulture);
 
     private static string Roman(int number) => number switch { 1 => "I", 2 => "II", 3 => "III", 4 => "IV", _ => "V" };
 

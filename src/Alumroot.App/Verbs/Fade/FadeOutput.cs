@@ -1,5 +1,6 @@
 using Alumroot.App.Output;
 using Alumroot.App.Words;
+using Alumroot.Permanence.Dose;
 using Alumroot.Permanence.Fading;
 using Alumroot.Quantities;
 using Alumroot.Studio.Exchange;
@@ -54,10 +55,16 @@ internal static class FadeOutput
                 to.WriteLine($"               {FadingWords.Class(c)}");
             }
             to.WriteLine($"  category     {FadingWords.Category(s.Category)}");
-            if (s.Criteria[0].DoseMegaluxHours is { } dose)
+            foreach ((CriterionFound c, string what) in s.Criteria.Zip(FadingWords.Changes))
+                if (c.DoseMegaluxHours is { } dose)
+                {
+                    to.WriteLine($"  {what} after about");
+                    foreach (string line in FadingWords.Years(dose)) to.WriteLine($"    {line}");
+                }
+            if (s.Criteria[0].DoseMegaluxHours is not null)
             {
-                to.WriteLine("  Just noticeable (grey scale 4) after about");
-                foreach (string line in FadingWords.Years(dose)) to.WriteLine($"    {line}");
+                to.WriteLine("  Longer, on a bright wall");
+                foreach (Extending way in Extending.Of(LightPlace.Find("bright-wall"), s.Criteria[0].Class?.Value)) to.WriteLine($"    {FadingWords.Extended(way)}");
             }
             to.WriteLine();
         }
