@@ -23,7 +23,7 @@ internal sealed class Looker(Visit with, Visit without) : IAsyncDisposable
         {
             await page.SetViewportSizeAsync(width, 800);
             await page.EmulateMediaAsync(new() { ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light });
-            byLook[(width, dark)] = [.. await Rules.AllAsync(page), .. with.TakeWrongs()];
+            byLook[(width, dark)] = [.. await Rules.AllAsync(page, wholly: byLook.Count == 0), .. with.TakeWrongs()];
         }
         return new PageReport(byLook, sideways, keyboard, text, textWithout);
     }

@@ -79,6 +79,33 @@ public sealed class PlanLiveTests(Studio studio)
         Assert.True(await page.EvaluateAsync<bool>("() => document.activeElement.id === 'water'"));
     }
 
+    // The answer that knows the dyestuff no longer offers names before the weight, so the weight's field arrives anew.
+    [Fact]
+    public async Task A_field_that_arrives_anew_while_it_is_typed_in_keeps_the_focus_and_every_letter()
+    {
+        await using Visit visit = await studio.OpenAsync("/lakes/plan?salt=potash-alum&alkali=soda-ash", View.Laptop);
+        IPage page = visit.Page;
+        var answer = new TaskCompletionSource();
+        await page.RouteAsync("**/lakes/plan?*dyestuff=madder", async route =>
+        {
+            await answer.Task;
+            await route.ContinueAsync();
+        });
+        await page.GetByLabel("Which dyestuff?").FillAsync("madde");
+        await page.Locator(".offers a").First.WaitForAsync();
+        await page.GetByLabel("Which dyestuff?").PressAsync("End");
+        await page.Keyboard.TypeAsync("r");
+        await page.Locator("#dry").FocusAsync();
+        await Assertions.Expect(page.Locator("#dry")).ToBeFocusedAsync();
+        await page.Keyboard.TypeAsync("1");
+        answer.SetResult();
+        await page.WaitForURLAsync("**dry=1");
+        await Assertions.Expect(page.Locator("[data-live-sentence]")).ToContainTextAsync("A weight needs its unit");
+        await page.Keyboard.TypeAsync("00 g");
+        await page.Locator("#layer-do").WaitForAsync();
+        Assert.Equal(("100 g", "dry"), (await page.InputValueAsync("#dry"), await page.EvaluateAsync<string>("() => document.activeElement.id")));
+    }
+
     [Fact]
     public async Task After_a_quiet_moment_the_amount_the_path_and_the_cautions_are_said()
     {

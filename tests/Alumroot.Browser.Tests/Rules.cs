@@ -11,9 +11,11 @@ internal static partial class Rules
     private static readonly string Axe = new BundledAxeScriptProvider().GetScript();
 
     /// <summary>Every rule, each finding with the rule's name before it.</summary>
-    public static async Task<IReadOnlyList<string>> AllAsync(IPage page) =>
+    /// <param name="page">The page.</param>
+    /// <param name="wholly">Whether axe tries everything, or only what width and scheme change.</param>
+    public static async Task<IReadOnlyList<string>> AllAsync(IPage page, bool wholly = true) =>
     [
-        .. Named("accessibility", await AxeAsync(page)),
+        .. Named("accessibility", await AxeAsync(page, wholly)),
         .. Named("scrolls sideways", await SidewaysAsync(page)),
         .. Named("small target", await SmallTargetsAsync(page)),
         .. Named("coloured", await ColouredAsync(page)),
@@ -22,19 +24,22 @@ internal static partial class Rules
         .. Named("words", await WordsAsync(page)),
     ];
 
-    /// <summary>WCAG 2.0 to 2.2 A and AA and best practice, by axe-core.</summary>
-    public static async Task<IReadOnlyList<string>> AxeAsync(IPage page)
+    /// <summary>WCAG 2.0 to 2.2 A and AA and best practice, by axe-core; or of these only contrast, targets and what scrolls.</summary>
+    public static async Task<IReadOnlyList<string>> AxeAsync(IPage page, bool wholly = true)
     {
         if (!await page.EvaluateAsync<bool>("() => 'axe' in window")) await page.EvaluateAsync(Axe);
         return await page.EvaluateAsync<string[]>(
             """
-            async () => {
+            async wholly => {
               const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-              const result = await axe.run(document, { runOnly: { type: 'tag', values: tags }, resultTypes: ['violations'] });
+              const looks = ['color-contrast', 'target-size', 'scrollable-region-focusable'];
+              const runOnly = wholly ? { type: 'tag', values: tags } : { type: 'rule', values: looks };
+              const result = await axe.run(document, { runOnly, resultTypes: ['violations'] });
               if (result.testEngine.name !== 'axe-core') return ['axe did not run'];
               return result.violations.map(v => `${v.id}: ${v.help}; ${v.nodes.map(n => n.html).join(' | ')}`);
             }
-            """);
+            """,
+            wholly);
     }
 
     /// <summary>Nothing is wider than the screen; wide tables scroll inside their own region.</summary>

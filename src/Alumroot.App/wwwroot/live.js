@@ -6,6 +6,7 @@
   const picked = new Map();  // name of a radio group -> value picked since it was last sent
   const folds = new Map();   // fold id -> open, as the reader left it
   let asking = false, again = null, escape = 0, quiet = 0, path = location.pathname;
+  let held = null;           // selector of what has the focus, until a finger or the mouse goes elsewhere
 
   const ask = form => {
     if (asking) { again = form; return; }
@@ -23,6 +24,15 @@
     if (again?.isConnected) ask(again);
   };
 
+  // An answer may bring the field anew that is being typed in: it gets the focus and the caret back.
+  const refocus = () => {
+    const place = held && document.activeElement === document.body ? document.querySelector(held) : null;
+    place?.focus({ preventScroll: true });
+    if (place?.selectionStart == null) return;
+    const caret = typed.get(place.id)?.caret ?? place.value.length;
+    place.setSelectionRange(caret, caret);
+  };
+
   const restore = () => {
     for (const [id, { value, caret }] of typed) {
       const field = document.getElementById(id);
@@ -30,7 +40,7 @@
         field.value = value;
         if (field === document.activeElement && caret !== null) field.setSelectionRange(caret, caret);
       }
-      if (field !== document.activeElement && !again) typed.delete(id);
+      if (field !== document.activeElement && !again && held !== '#' + CSS.escape(id)) typed.delete(id);
     }
     for (const [name, value] of picked) {
       const radio = [...document.querySelectorAll('input[type=radio]')].find(r => r.name === name && r.value === value);
@@ -41,6 +51,7 @@
       const fold = document.getElementById(id);
       if (fold) fold.open = open;
     }
+    refocus();
   };
 
   const say = () => {
@@ -60,6 +71,13 @@
     if (e.target.matches('input[type=radio]')) picked.set(e.target.name, e.target.value);
     ask(form);
   });
+
+  document.addEventListener('focusin', ({ target }) => {
+    const fold = target.tagName === 'SUMMARY' && target.parentElement.id;
+    held = target.id ? '#' + CSS.escape(target.id) : fold ? `#${CSS.escape(fold)} > summary` : null;
+  });
+
+  document.addEventListener('pointerdown', () => { held = null; });
 
   document.addEventListener('focusout', e => { if (!asking) typed.delete(e.target.id); });
 
@@ -96,7 +114,7 @@
       typed.clear();
       picked.clear();
       folds.clear();
-      again = null;
+      again = held = null;
       if (!location.hash) (document.getElementById('find-words') ?? document.querySelector('h1'))?.focus();
     } else {
       restore();
