@@ -151,6 +151,14 @@ public sealed class StudioStore : IDisposable
     public IReadOnlyList<PaintState> Paints(SubjectKey? lake = null) =>
         [.. _reader.EntriesOfPaints(lake).GroupBy(e => e.Subject).OrderBy(g => g.Key).Select(g => PaintState.Of(g.Key, g))];
 
+    /// <summary>An exposure as it stands, or null when there is none of that number.</summary>
+    public ExposureState? Exposure(SubjectKey key) => EntriesOf(key) is { Count: > 0 } entries ? ExposureState.Of(key, entries) : null;
+
+    /// <summary>The exposures in which a lake or paint lay, or all, the earliest number first.</summary>
+    /// <param name="of">The lake or paint; null for all exposures.</param>
+    public IReadOnlyList<ExposureState> Exposures(SubjectKey? of = null) =>
+        [.. _reader.EntriesOfExposures(of).GroupBy(e => e.Subject).OrderBy(g => g.Key).Select(g => ExposureState.Of(g.Key, g))];
+
     /// <summary>The pigment in kilograms that paints took of each lake.</summary>
     public IReadOnlyDictionary<SubjectKey, double> PigmentTakenKg() =>
         Paints().SelectMany(p => p.Made?.Lakes ?? []).Where(u => u.Amount.SiUnit == Measured.Kilogram).Select(u => (u.Key, u.Amount.SiValue)).Where(u => u.Key is not null)

@@ -16,18 +16,27 @@ internal static class RecordEndpoints
         ShelfEndpoints.Map(app.MapGroup("/shelf"));
         ColourEndpoints.Map(app.MapGroup("/colours"));
         PaintEndpoints.Map(app.MapGroup("/paints"));
+        RouteGroupBuilder permanence = app.MapGroup("/permanence");
+        PermanenceEndpoints.Map(permanence);
+        permanence.MapGet("/{key}/ready.ics", Calendar);
         StudioEndpoints.Map(app.MapGroup("/studio"));
     }
 
     /// <summary>The end of a wait as a calendar file (RFC 5545).</summary>
     private static IResult Calendar(string key, StudioStore studio, TimeProvider clock)
     {
-        if (SubjectKey.TryRead(key) is not { Class: SubjectClass.Batch } subject || studio.Batch(subject) is not { ReadyAt: { } ready } batch) return TypedResults.NotFound();
+        (DateTimeOffset? at, IReadOnlyList<StandingEntry>? entries) = SubjectKey.TryRead(key) switch
+        {
+            { Class: SubjectClass.Batch } lake when studio.Batch(lake) is { } batch => (batch.ReadyAt, batch.Entries),
+            { Class: SubjectClass.Exposure } strips when studio.Exposure(strips) is { } exposure => (exposure.ReadyAt, exposure.Entries),
+            _ => (null, null),
+        };
+        if (at is not { } ready || entries is null) return TypedResults.NotFound();
         string text = string.Join("\r\n",
             "BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//Alumroot//Bench//EN", "BEGIN:VEVENT",
-            string.Create(CultureInfo.InvariantCulture, $"UID:{batch.Entries[^1].Entry.Id}@alumroot"),
+            string.Create(CultureInfo.InvariantCulture, $"UID:{entries[^1].Entry.Id}@alumroot"),
             $"DTSTAMP:{Utc(clock.GetUtcNow())}", $"DTSTART:{Utc(ready)}", $"DTEND:{Utc(ready.AddMinutes(15))}",
-            $"SUMMARY:Alumroot {subject}: ready", "BEGIN:VALARM", "ACTION:DISPLAY", $"DESCRIPTION:{subject} is ready", "TRIGGER:PT0S", "END:VALARM", "END:VEVENT", "END:VCALENDAR", "");
+            $"SUMMARY:Alumroot {key}: ready", "BEGIN:VALARM", "ACTION:DISPLAY", $"DESCRIPTION:{key} is ready", "TRIGGER:PT0S", "END:VALARM", "END:VEVENT", "END:VCALENDAR", "");
         return TypedResults.Text(text, "text/calendar; charset=utf-8");
     }
 

@@ -14,6 +14,7 @@ public sealed record Place(string Name, string Address, string Question)
         new("Shelf", "shelf", "what is there, what it cost"),
         new("Colours", "colours", "measure a colour, compare, find one like it"),
         new("Paints", "paints", "make paint of a lake, label it, print"),
+        new("Permanence", "permanence", "will it last: strips in the light, other tests"),
         new("Trials", "trials", "which jars to make, what they tell, what comes next"),
         new("Handbook", "handbook", "dyestuffs, salts, alkalis, troubles"),
         new("Find", "find", "search everything here"),

@@ -33,6 +33,12 @@ public static class EntryWords
             TargetKept target => $"target {target.Title}: {target.Patches.Count} colours",
             PaintMade paint => $"made: {paint.Title}, {string.Join(", ", paint.Parts.Select(p => $"{p.Name} {p.Typed}"))}{(paint.Filled.Count > 0 ? $"; filled {string.Join(", ", paint.Filled.Select(f => $"{f.Count} {f.What}{(f.Where is { } where ? $" ({where})" : "")}"))}" : "")}",
             PaintUsedUp => "used up",
+            ExposureBegun exposure => $"laid in the light: {exposure.Title}, {string.Join(", ", exposure.Samples.Select(s => s.Strips == 1 ? s.Name : $"{s.Name} x {s.Strips}"))}",
+            LightRead light => $"light: {light.Level.Typed}{(light.Level.Typed.Any(char.IsLetter) ? "" : " lx")}",
+            LightLogged log => string.Create(CultureInfo.InvariantCulture, $"light by a logger{(log.File is { } file ? $" ({file})" : "")}: {log.Dose.MegaluxHours:0.###} Mlx h ({log.Dose.Low:0.###} to {log.Dose.High:0.###}), {log.Readings} readings"),
+            ExposureRead read => $"strips read: {string.Join(", ", read.Strips.Select(s => s.Sample).Distinct())}",
+            ExposureEnded => "taken out of the light",
+            TestDone test => string.Create(CultureInfo.InvariantCulture, $"{OtherTestWords.Name(test.Test)}: {test.Result:0.###} {test.Unit}"),
             Withdrawn => "undone",
             _ => "note",
         };

@@ -31,6 +31,12 @@ internal sealed record CurveFit(FadingFormKind Kind, double[] Logs, double Lift,
         }
         double dose = Math.Sqrt(low * high), slope = dose * (At(dose * 1.001) - At(dose / 1.001)) / (dose * (1.001 - 1 / 1.001));
         if (!(slope > 0)) return null;
+        return (Math.Log(dose), VarianceAt(dose) / (slope * slope));
+    }
+
+    /// <summary>Variance of the true difference after a dose, from that of the parameters.</summary>
+    internal double VarianceAt(double dose)
+    {
         int n = (int)Math.Round(Math.Sqrt(Covariance.Length));
         Span<double> g = stackalloc double[n];
         double[] moved = [.. Logs];
@@ -40,13 +46,13 @@ internal sealed record CurveFit(FadingFormKind Kind, double[] Logs, double Lift,
             moved[k] = Logs[k] + Step;
             double up = FadingForm.Value(Kind, moved, dose);
             moved[k] = Logs[k] - Step;
-            g[k] = -(up - FadingForm.Value(Kind, moved, dose)) / (2 * Step) / slope;
+            g[k] = (up - FadingForm.Value(Kind, moved, dose)) / (2 * Step);
             moved[k] = Logs[k];
         }
         double variance = 0;
         for (int i = 0; i < n; i++)
             for (int j = 0; j < n; j++) variance += g[i] * Covariance[i * n + j] * g[j];
-        return (Math.Log(dose), Math.Max(variance, 0));
+        return Math.Max(variance, 0);
     }
 }
 

@@ -32,6 +32,9 @@ public sealed record SampleFound(string Series, FadingFormKind? Model, double Mo
 
     /// <summary>The curve: dose and difference, for drawing.</summary>
     public required IReadOnlyList<FadingPoint> Curve { get; init; }
+
+    /// <summary>Half width of nine in ten about each point of the curve.</summary>
+    public required IReadOnlyList<double> CurveHalfWidths { get; init; }
 }
 
 /// <summary>Fits a set of series exposed together.</summary>
@@ -61,9 +64,12 @@ public static class FadingAnalysis
             StripCount = fit.Series.Strips.Count,
             MostDoseMegaluxHours = most,
             Category = fit.Fits.Count == 0 || most <= 0 ? null : FadingCategory.Of(fit.At, most),
-            Curve = fit.Fits.Count == 0 || most <= 0 ? [] : [.. Enumerable.Range(0, CurvePoints + 1).Select(i => most * i / CurvePoints).Select(d => new FadingPoint(d, fit.At(d)))],
+            Curve = fit.Fits.Count == 0 || most <= 0 ? [] : [.. Doses(most).Select(d => new FadingPoint(d, fit.At(d)))],
+            CurveHalfWidths = fit.Fits.Count == 0 || most <= 0 ? [] : [.. Doses(most).Select(d => WoolScale.Widening * Distributions.NormalHalfWidth90 * fit.DeviationAt(d))],
         };
     }
+
+    private static IEnumerable<double> Doses(double most) => Enumerable.Range(0, CurvePoints + 1).Select(i => most * i / CurvePoints);
 
     private static CriterionFound Told(SeriesFit fit, SeriesFit[] references, double deltaE)
     {

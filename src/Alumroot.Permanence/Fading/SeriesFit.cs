@@ -105,6 +105,18 @@ internal sealed class SeriesFit
     /// <summary>The true difference after a dose, by all forms together.</summary>
     internal double At(double dose) => Fits.Sum(f => f.Weight * f.Fit.At(dose));
 
+    /// <summary>Standard deviation of the true difference after a dose: of each form, and of the forms among themselves.</summary>
+    internal double DeviationAt(double dose)
+    {
+        double mean = At(dose), square = 0;
+        foreach ((CurveFit fit, double weight) in Fits)
+        {
+            double off = fit.At(dose) - mean;
+            square += weight * (fit.VarianceAt(dose) + off * off);
+        }
+        return Math.Sqrt(square);
+    }
+
     private static double Criterion(CurveFit fit, int count)
     {
         int k = fit.Parameters + 1;

@@ -59,6 +59,9 @@ internal static class Exporter
         PaintState[] paints = [.. subjects.Where(g => g.Key.Class == SubjectClass.Paint).Select(g => PaintState.Of(g.Key, g))];
         if (paints.Length > 0) Lines(zip, "tables/paints.csv", Tables.Paints(paints), now);
 
+        ExposureState[] exposures = [.. subjects.Where(g => g.Key.Class == SubjectClass.Exposure).Select(g => ExposureState.Of(g.Key, g))];
+        if (exposures.Length > 0) Lines(zip, "tables/exposures.csv", Tables.Exposures(exposures), now);
+
         string[] named = [.. entries.SelectMany(e => e.Payload.PhotoHashes()).Distinct().Order(StringComparer.Ordinal)];
         string[] there = [.. named.Where(studio.Photos.Has)];
         foreach (string photo in there)

@@ -21,6 +21,13 @@ internal static class Tables
                 p.Key.ToString(), p.Made!.Title, p.Made.Medium, p.Stage, Time(p.At), string.Join(' ', p.Made.Lakes.Select(l => l.Lake)), v.Name, v.Typed, v.SiValue, v.SiUnit, string.Join(' ', p.Made.Filled.Select(f => $"{f.Count} {f.What}")))))
             .Prepend(Csv.Line("paint", "title", "medium", "state", "made_at", "lakes", "part", "typed", "si_value", "si_unit", "filled"));
 
+    /// <summary>A line for each strip at each reading.</summary>
+    public static IEnumerable<string> Exposures(IEnumerable<ExposureState> exposures) =>
+        exposures.SelectMany(e => e.Readings.SelectMany(r => r.Said.Strips.Select(s => Csv.Line(
+                e.Key.ToString(), e.Begun?.Title, Time(e.At), Time(r.At), s.Sample, s.Strip, e.Begun?.Samples.FirstOrDefault(x => x.Name == s.Sample)?.Of,
+                s.Covered?.LabL, s.Covered?.LabA, s.Covered?.LabB, s.Exposed.LabL, s.Exposed.LabA, s.Exposed.LabB))))
+            .Prepend(Csv.Line("exposure", "title", "begun_at", "read_at", "sample", "strip", "of", "covered_l", "covered_a", "covered_b", "exposed_l", "exposed_a", "exposed_b"));
+
     /// <summary>Every value of every step, with whether it counts.</summary>
     public static IEnumerable<string> Readings(IEnumerable<StandingEntry> entries) =>
         entries.SelectMany(Rows).Prepend(Csv.Line("batch", "at", "step", "name", "typed", "si_value", "si_unit", "instrument", "resolution_si", "standing", "entry"));

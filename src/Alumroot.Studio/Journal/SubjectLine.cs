@@ -43,6 +43,7 @@ public sealed record SubjectLine(SubjectKey Subject, string Title, string Stage,
             SubjectClass.Batch => OfBatch(BatchState.Of(subject, entries)),
             SubjectClass.Lot => OfLot(LotState.Of(subject, entries)),
             SubjectClass.Paint => OfPaint(PaintState.Of(subject, entries)),
+            SubjectClass.Exposure => OfExposure(ExposureState.Of(subject, entries)),
             _ => Line(subject, "", "", StudioState.Of(entries).Entries),
         };
     }
@@ -64,6 +65,8 @@ public sealed record SubjectLine(SubjectKey Subject, string Title, string Stage,
         Line(lot.Key, lot.Bought?.Title ?? "", lot.Bought is { } bought ? Word(bought.Substance) : "", lot.Entries) with { Tags = string.Join(' ', lot.Tags) };
 
     private static SubjectLine OfPaint(PaintState paint) => Line(paint.Key, paint.Made?.Title ?? "", paint.Stage, paint.Entries);
+
+    private static SubjectLine OfExposure(ExposureState exposure) => Line(exposure.Key, exposure.Begun?.Title ?? "", exposure.Stage, exposure.Entries) with { DueAt = exposure.ReadyAt };
 
     private static SubjectLine Line(SubjectKey key, string title, string stage, IReadOnlyList<StandingEntry> all) =>
         new(key, title, stage, all[0].Entry.At, all[^1].Entry.At, all.Count);

@@ -37,8 +37,19 @@ internal sealed class JournalReader(Database database)
         string? key = lake?.ToString();
         string[] paints = key is null
             ? [.. context.Subjects.Where(s => s.Class == "paint").Select(s => s.Subject)]
-            : [.. context.Uses.Where(u => u.Lot == key).Join(context.Entries, u => u.Sequence, e => e.Sequence, (u, e) => e.Subject).Distinct()];
+            : [.. context.Uses.Where(u => u.Lot == key).Join(context.Entries.Where(e => e.Document == PaintMade.Name), u => u.Sequence, e => e.Sequence, (u, e) => e.Subject).Distinct()];
         return Of(context, paints);
+    });
+
+    /// <summary>The entries of all exposures in which a lake or paint ever lay, or of all exposures there are.</summary>
+    /// <param name="of">The lake or paint; null for all exposures.</param>
+    public IReadOnlyList<Entry> EntriesOfExposures(SubjectKey? of) => With(context =>
+    {
+        string? key = of?.ToString();
+        string[] exposures = key is null
+            ? [.. context.Subjects.Where(s => s.Class == "exposure").Select(s => s.Subject)]
+            : [.. context.Uses.Where(u => u.Lot == key).Join(context.Entries.Where(e => e.Document == ExposureBegun.Name), u => u.Sequence, e => e.Sequence, (u, e) => e.Subject).Distinct()];
+        return Of(context, exposures);
     });
 
     /// <summary>All entries in the order they came, read as they are asked for.</summary>
@@ -58,7 +69,7 @@ internal sealed class JournalReader(Database database)
     /// <param name="stages">Only these stages; none for all.</param>
     public IReadOnlyList<SubjectLine> List(string? typed, int most, SubjectClass? kind, IReadOnlyCollection<string>? stages) => With(context =>
     {
-        SubjectClass[] classes = kind is { } only ? [only] : [SubjectClass.Batch, SubjectClass.Lot, SubjectClass.Paint];
+        SubjectClass[] classes = kind is { } only ? [only] : [SubjectClass.Batch, SubjectClass.Lot, SubjectClass.Paint, SubjectClass.Exposure];
         string[] words = [.. classes.Select(SubjectLine.Word)];
         if (string.IsNullOrWhiteSpace(typed))
         {

@@ -107,6 +107,7 @@ internal sealed class JournalWriter(Database database, PhotoFolder photos)
         DocumentText.Read(entry) switch
         {
             DocumentReading.Known { Document: BatchStep step } => step.Uses.Select(u => u.Key?.ToString()).OfType<string>().Distinct(),
+            DocumentReading.Known { Document: ExposureBegun exposure } => exposure.Samples.Select(u => u.Key?.ToString()).OfType<string>().Distinct(),
             DocumentReading.Known { Document: PaintMade paint } => paint.Lakes.Select(u => u.Key?.ToString()).OfType<string>().Distinct(),
             _ => [],
         };
@@ -127,7 +128,9 @@ internal sealed class JournalWriter(Database database, PhotoFolder photos)
 
     private static SubjectKey Next(StudioContext context, SubjectClass kind, int year)
     {
+        // The words of the indexes in 0005.sql and 0006.sql.
         if (kind == SubjectClass.Paint) return SubjectKey.Paint(1 + (int)Connection(context).Number("SELECT coalesce(max(CAST(substr(subject, 3) AS INTEGER)), 0) FROM subject WHERE class = 'paint'"));
+        if (kind == SubjectClass.Exposure) return SubjectKey.Exposure(1 + (int)Connection(context).Number("SELECT coalesce(max(CAST(substr(subject, 3) AS INTEGER)), 0) FROM subject WHERE class = 'exposure'"));
         string series = (kind == SubjectClass.Lot ? SubjectKey.Lot(1) : SubjectKey.Batch(year, 1)).ToString()[..SeriesCharacters];
         // The words of the index in 0003.sql.
         int count = 1 + (int)Connection(context).Number(
