@@ -15,7 +15,7 @@ namespace Alumroot.App.Colours;
 /// <param name="Things">The areas, numbered from 1 in this order.</param>
 /// <param name="Answer">What was read of them; their names are their numbers.</param>
 /// <param name="Trouble">Why the target whose corners were shown told nothing; null otherwise.</param>
-internal sealed record PhotoView(int WidthPixels, int HeightPixels, Quad? Target, bool TargetAsked, IReadOnlyList<Quad> Things, PhotoAnswer Answer, PhotoTrouble? Trouble)
+public sealed record PhotoView(int WidthPixels, int HeightPixels, Quad? Target, bool TargetAsked, IReadOnlyList<Quad> Things, PhotoAnswer Answer, PhotoTrouble? Trouble)
 {
     private const int MostThings = 24;
 

@@ -10,10 +10,10 @@ namespace Alumroot.App.Permanence;
 /// <param name="Sample">What it is.</param>
 /// <param name="Found">The fit.</param>
 /// <param name="Latest">The latest change of each of its strips.</param>
-internal sealed record SampleVerdict(ExposedSample Sample, SampleFound Found, IReadOnlyList<StripChange> Latest);
+public sealed record SampleVerdict(ExposedSample Sample, SampleFound Found, IReadOnlyList<StripChange> Latest);
 
 /// <summary>All that is worked out of an exposure: the dose, the fits and what is left to do.</summary>
-internal sealed class ExposureFound
+public sealed class ExposureFound
 {
     private readonly LightTold _light;
 

@@ -11,7 +11,7 @@ namespace Alumroot.App.Permanence;
 /// <param name="Before">The colour it had, as far as it is known.</param>
 /// <param name="After">The colour it has.</param>
 /// <param name="DeltaE">CIE 1976 difference, the formula of the grey scale.</param>
-internal sealed record StripChange(int Reading, string Sample, int Strip, Lab Before, Lab After, double DeltaE)
+public sealed record StripChange(int Reading, string Sample, int Strip, Lab Before, Lab After, double DeltaE)
 {
     // A reading within an hour of the beginning shows how the halves differed before any light told.
     private const double AtFirstHours = 1;

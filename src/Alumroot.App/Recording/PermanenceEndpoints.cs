@@ -5,6 +5,7 @@ using Alumroot.App.Permanence;
 using Alumroot.App.Photographs;
 using Alumroot.App.Words;
 using Alumroot.Colour.Photograph;
+using Alumroot.Permanence.Tests;
 using Alumroot.Studio;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
@@ -21,6 +22,7 @@ internal static class PermanenceEndpoints
     public static void Map(RouteGroupBuilder permanence)
     {
         permanence.MapPost("/", Begin);
+        permanence.MapPost("/tests/{test}", Test);
         permanence.MapPost("/{key}/level", (string key, IFormCollection form, StudioStore studio, TimeProvider clock) => About(key, studio, (exposure, page) =>
         {
             var posted = new Posted(form, clock);
@@ -57,6 +59,14 @@ internal static class PermanenceEndpoints
             AppendResult.AlreadyThere there => Answers.To(Answers.Page(there.Entry.Subject), there),
             var other => Answers.To(Path, other),
         };
+    }
+
+    private static IResult Test(string test, IFormCollection form, StudioStore studio, TimeProvider clock)
+    {
+        if (OtherTest.Find(test) is not { } which) return TypedResults.NotFound();
+        var posted = new Posted(form, clock);
+        var read = TestForm.Read(which, posted.Text, studio);
+        return read is { Document: { } done, Subject: { } subject } ? Answers.To($"{Path}/of/{subject}", posted.Keep(studio, subject, done)) : Answers.Again($"{Path}/tests/{test}", Typed(form));
     }
 
     private static IResult Log(IFormCollection form, StudioStore studio, TimeProvider clock, ExposureState exposure, string page)

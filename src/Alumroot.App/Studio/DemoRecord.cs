@@ -32,12 +32,15 @@ internal static class DemoRecord
             entries.Add(new TargetKept(Text(target, "title")!, [.. target.GetProperty("patches").EnumerateArray().Select(p => new LabText(p[0].GetDouble(), p[1].GetDouble(), p[2].GetDouble()))])
                 .ToEntry(Id("target-1"), SubjectKey.Studio, now - ShelfFilled + TimeSpan.FromMinutes(90)));
         var counts = new Dictionary<int, int>();
+        var lakes = new List<SubjectKey>();
         foreach (JsonElement lake in root.GetProperty("lakes").EnumerateArray())
         {
             DateTimeOffset begun = now - TimeSpan.FromDays(lake.GetProperty("days").GetDouble());
             int count = counts[begun.Year] = counts.GetValueOrDefault(begun.Year) + 1;
-            Lake(lake, SubjectKey.Batch(begun.Year, count), begun, lots, entries);
+            lakes.Add(SubjectKey.Batch(begun.Year, count));
+            Lake(lake, lakes[^1], begun, lots, entries);
         }
+        entries.AddRange(DemoLight.At(now, lakes));
         return [.. entries.OrderBy(e => e.At.UtcTicks)];
     }
 
@@ -119,5 +122,5 @@ internal static class DemoRecord
 
     private static string? Text(JsonElement element, string name) => element.TryGetProperty(name, out JsonElement text) ? text.GetString() : null;
 
-    private static EntryId Id(string text) => EntryId.TryRead($"demo-{text}")!.Value;
+    internal static EntryId Id(string text) => EntryId.TryRead($"demo-{text}")!.Value;
 }

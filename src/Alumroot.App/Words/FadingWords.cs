@@ -98,7 +98,7 @@ public static class FadingWords
     public static string? CategoryNumber(FadingCategory? category) => category?.Number is { } n ? Roman(n) : null;
 
     private static string Span(double years, double low, double high) =>
-        high < 1 ? $"{Two(12 * years)} months ({Two(12 * low)} to {Two(12 * high)})" : $"{Two(years)} years ({Two(low)} to {Two(high)})";
+        years < 1 ? $"{Two(12 * years)} months ({Two(12 * low)} to {Two(12 * high)})" : $"{Two(years)} years ({Two(low)} to {Two(high)})";
 
     // Two figures are all that a factor of two allows.
     private static string Two(double x) => x >= 10 ? Math.Round(x, 0).ToString("0", CultureInfo.InvariantCulture) : x >= 1 ? x.ToString("0.0", CultureInfo.InvariantCulture) : x.ToString("0.00", CultureInfo.InvariantCulture);
