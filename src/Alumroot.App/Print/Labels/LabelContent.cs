@@ -62,7 +62,11 @@ public sealed record LabelContent(string Name, IReadOnlyList<string> Lines, IRea
         double all = made.Parts.Where(p => p.SiUnit == Measured.Kilogram).Sum(p => p.SiValue);
         var percents = new Dictionary<string, double>(StringComparer.OrdinalIgnoreCase);
         foreach (Measured part in made.Parts.Where(p => p.SiUnit == Measured.Kilogram && all > 0)) percents[part.Name == "its solvent" ? "white spirit" : part.Name] = 100 * part.SiValue / all;
-        if (made.Preservative is { } kept)
+        if (made is { Preservative: { } weighed, PreservativeAmount: { SiUnit: Measured.Kilogram } amount } && all > 0)
+        {
+            foreach (string name in UsualPercent.Keys.Where(n => weighed.Contains(n, StringComparison.OrdinalIgnoreCase))) percents[name] = percents.GetValueOrDefault(name) + 100 * amount.SiValue / (all + amount.SiValue);
+        }
+        else if (made.Preservative is { } kept)
             foreach ((string name, double percent) in UsualPercent)
                 if (kept.Contains(name, StringComparison.OrdinalIgnoreCase)) percents[name] = percents.GetValueOrDefault(name) + percent;
         return percents;
