@@ -36,7 +36,7 @@ public static class KeepingWords
         string grams = string.Create(CultureInfo.InvariantCulture, $"{dose.Grams.Value:0.000} g of {dose.What.Name} ({dose.Grams.Low:0.000} to {dose.Grams.High:0.000}), {dose.What.TypicalPercent:0.##} % of the {(dose.What.OfBinder ? "dry binder" : "water")}");
         if (dose.Grams.Value >= LeastWeighedGrams) return $"{grams}.";
         return dose.What.DropGrams is { } drop
-            ? string.Create(CultureInfo.InvariantCulture, $"{grams}: about {Math.Max(1, Math.Round(dose.Grams.Value / drop)):0} drops of {drop:0.###} g (common practice, no source); weigh ten of yours.")
+            ? string.Create(CultureInfo.InvariantCulture, $"{grams}: about {(dose.Grams.Value < 1.5 * drop ? "1 drop" : $"{Math.Round(dose.Grams.Value / drop):0} drops")} of {drop:0.###} g (common practice, no source); weigh ten of yours.")
             : string.Create(CultureInfo.InvariantCulture, $"{grams}. To weigh so little: dissolve 1.0 g in 99 g of water, and take {100 / SolutionPercent * dose.Grams.Value:0.0} g of that in place of as much water.");
     }
 

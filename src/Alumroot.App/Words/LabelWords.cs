@@ -1,5 +1,6 @@
 using System.Globalization;
 using Alumroot.Catalogue;
+using Alumroot.Paint.Labels;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
 
@@ -31,6 +32,17 @@ public static class LabelWords
 
     /// <summary>How much is in one vessel; empty when it is not known.</summary>
     public static string Net(string amount) => amount.Length > 0 ? $"Content {amount}." : "";
+
+    /// <summary>The statements of hazard, after the gravest signal word.</summary>
+    public static string Hazards(IReadOnlyList<LabelHazard> hazards)
+    {
+        ArgumentNullException.ThrowIfNull(hazards);
+        string signal = SignalWord(hazards);
+        return $"{(signal.Length > 0 ? $"{signal}. " : "")}{string.Join(' ', hazards.Select(h => h.Pictogram.Length > 0 ? $"{h.Statement} ({h.Code}, {h.Pictogram})" : $"{h.Statement} ({h.Code})"))}";
+    }
+
+    /// <summary>Danger or Warning, the graver; empty when no statement asks for one.</summary>
+    public static string SignalWord(IReadOnlyList<LabelHazard> hazards) => hazards.Any(h => h.SignalWord == "Danger") ? "Danger" : hazards.Select(h => h.SignalWord).FirstOrDefault(w => w.Length > 0) ?? "";
 
     /// <summary>Lot and day.</summary>
     public static string Lot(SubjectKey key, IEnumerable<string> lakes, DateTimeOffset at)
