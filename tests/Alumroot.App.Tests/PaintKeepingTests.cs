@@ -105,16 +105,33 @@ public sealed class PaintKeepingTests
         Assert.Contains("L* 44, a* 41, b* 17", page.Text, StringComparison.Ordinal);
         Assert.Equal(SwatchState.Painted, studio.Store.Paint(SubjectKey.Paint(1))!.Colours.Single().State);
         page = await studio.GetAsync($"/lakes/{lake}");
-        Assert.Contains("P-01 madder, painted", page.Text, StringComparison.Ordinal);
+        Assert.Contains("P-01 Madder, painted", page.Text, StringComparison.Ordinal);
         Assert.Contains("From the one before", page.Text, StringComparison.Ordinal);
         IReadOnlyList<LakeColour> all = LakeColour.All(studio.Store);
         Assert.Equal(2, all.Count);
         Assert.Contains("P-01", (await studio.GetAsync($"/colours/compare?a={all[0].Id}&b={all[1].Id}")).Text, StringComparison.Ordinal);
-        Assert.Contains("P-01 madder, painted", (await studio.GetAsync("/colours")).Text, StringComparison.Ordinal);
+        Assert.Contains("P-01 Madder, painted", (await studio.GetAsync("/colours")).Text, StringComparison.Ordinal);
         // Taken back, it is gone from the way, too.
         page = await studio.GetAsync("/paints/P-01");
         await studio.SendAsync(page.Forms.First(f => f.Action == "/paints/P-01/take-back"));
         Assert.Single(LakeColour.Way(studio.Store.Batch(lake)!, studio.Store));
         Assert.Empty(studio.Store.Check());
+    }
+
+    [Fact]
+    public async Task An_area_of_a_photograph_can_be_a_paints()
+    {
+        await using OpenStudio studio = await OpenStudio.StartAsync();
+        await studio.SendAsync((await studio.GetAsync(Recipe)).Forms.Single(f => f.Action == "/paints"), ("title", "Rose for skies"), ("part-0", "8 g"));
+        byte[] picture = await File.ReadAllBytesAsync(Path.Combine(AppContext.BaseDirectory, "Photo", "photo.jpg"), TestContext.Current.CancellationToken);
+        OpenStudio.Seen page = await studio.UploadAsync((await studio.GetAsync("/colours")).Forms.First(f => f.Action == "/colours/photo"), picture, "photo.jpg");
+        Assert.Contains("P-01 Rose for skies", page.Text, StringComparison.Ordinal);
+        page = await studio.SendAsync(page.Forms.First(f => f.Action == "/colours/keep"), ("thing", "1"), ("lake", "P-01"), ("state", "wet"));
+        Assert.StartsWith("/paints/P-01", page.Address, StringComparison.Ordinal);
+        SwatchRead read = studio.Store.Paint(SubjectKey.Paint(1))!.Colours.Single();
+        // A paint is read painted, whatever was chosen beside it.
+        Assert.Equal(SwatchState.Painted, read.State);
+        Assert.Single(read.Photos);
+        Assert.Contains("Not kept", (await studio.SendAsync((await studio.GetAsync($"/colours/photo/{read.Photos[0]}")).Forms.First(f => f.Action == "/colours/keep"), ("thing", "1"), ("lake", "P-09"), ("state", "dry"))).Text, StringComparison.Ordinal);
     }
 }

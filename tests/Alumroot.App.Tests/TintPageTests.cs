@@ -28,7 +28,7 @@ public sealed partial class TintPageTests
         await using OpenStudio studio = await OpenStudio.StartAsync();
         OpenStudio.Seen page = await studio.GetAsync(Pastel + "&full-colour=51.84+0+0&chalk=96+0+0");
         Assert.Equal(5, Samples(page));
-        Assert.Contains("L* 62 (55 to 72)", page.Text, StringComparison.Ordinal);
+        Assert.Contains("L* 62 (55 to 71)", page.Text, StringComparison.Ordinal);
         Assert.Contains("full colour alone", page.Text, StringComparison.Ordinal);
         double wide = Span(page);
         page = await studio.GetAsync(Pastel + "&full-colour=51.84+0+0&chalk=96+0+0&tint=83+0+0&tint-share=12,5+%25");
