@@ -73,6 +73,18 @@ public sealed class PaintKeepingTests
         Assert.DoesNotContain("Not everything fits", page.Text, StringComparison.Ordinal);
     }
 
+    // 0.1 g of clove oil in 12 g of paint are 0.83 %, below 1; once 4 g of water have dried out of the pan, 0.1 in 8.1 g are 1.2 %.
+    [Theory]
+    [InlineData("half-pan", "H317")]
+    [InlineData("tube-15ml", "EUH208")]
+    public async Task What_dries_in_its_pan_is_labelled_without_its_water(string vessel, string code)
+    {
+        await using OpenStudio studio = await OpenStudio.StartAsync();
+        OpenStudio.Form form = (await studio.GetAsync(Recipe.Replace("half-pan", vessel, StringComparison.Ordinal))).Forms.Single(f => f.Action == "/paints");
+        await studio.SendAsync(form, ("title", "x"), ("part-0", "5 g"), ("part-1", "3 g"), ("part-4", "4 g"), ("filled", "2"), ("kept-by", "clove oil"), ("kept-by-amount", "0.1 g"));
+        Assert.Contains(code, (await studio.GetAsync("/paints/labels?paint=P-01")).Text, StringComparison.Ordinal);
+    }
+
     // 250 g of gum for 11.00 and 20 g of pigment for 12: each pan costs (12 + 11 x gum / 250) / pans.
     [Fact]
     public async Task Binders_of_the_shelf_are_in_the_cost_of_each()

@@ -54,6 +54,9 @@ public sealed partial class TintPageTests
         Assert.Equal(5, Samples(page));
         Assert.Contains($"of {lake} ground", page.Text, StringComparison.Ordinal);
         Assert.Contains("within 1.3", page.Text, StringComparison.Ordinal);
+        // The fields offer what was read of the lake.
+        Assert.Contains("<option value=\"51.6 35 10.9\">", page.Html, StringComparison.Ordinal);
+        Assert.Contains("list=\"lake-colours\"", page.Html, StringComparison.Ordinal);
     }
 
     [Fact]

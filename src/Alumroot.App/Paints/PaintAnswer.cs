@@ -1,6 +1,7 @@
 using Alumroot.Paint.Keeping;
 using Alumroot.Paint.Recipes;
 using Alumroot.Paint.Suiting;
+using Alumroot.Quantities;
 
 namespace Alumroot.App.Paints;
 
@@ -32,6 +33,20 @@ public sealed record PaintAnswer(string Pigment, PaintRecipe Recipe, PaintFill? 
 
     /// <summary>Whether the amounts were scaled up by the loss: a number was wanted.</summary>
     public bool IsScaledUp { get; private init; }
+
+    /// <summary>How many it fills, with the span that volume and loss leave; null when not asked.</summary>
+    public Estimate? FilledSpan
+    {
+        get
+        {
+            if (Filled is not { } count) return null;
+            Estimate volume = Fill!.Name == "stick" ? Recipe.DryMillilitres : Recipe.WetMillilitres, kept = Loss.KeptFraction;
+            double down = Both(volume.Low / volume.Value, kept.Low / kept.Value), up = Both(volume.High / volume.Value, kept.High / kept.Value);
+            return new Estimate(count, Math.Max(0, count * (1 - down)), count * (1 + up));
+
+            static double Both(double one, double other) => Math.Sqrt((1 - one) * (1 - one) + (1 - other) * (1 - other));
+        }
+    }
 
     /// <summary>The preservative; null when the medium needs none or none was wanted.</summary>
     public PreservativeDose? Dose { get; init; }

@@ -3,6 +3,7 @@ using Alumroot.App.Paints;
 using Alumroot.Paint.Keeping;
 using Alumroot.Paint.Recipes;
 using Alumroot.Quantities;
+using Alumroot.Studio.Documents;
 
 namespace Alumroot.App.Words;
 
@@ -73,6 +74,9 @@ public static class KeepingWords
         IEnumerable<string> missing = (answer.Cost is null ? (string[])["pigment"] : []).Concat(answer.Unpriced);
         return $"in your money: {string.Join(", ", counted)}{(missing.Any() ? $"; no price for {string.Join(", ", missing)}" : "")}";
     }
+
+    /// <summary>What came off the slab, and what did not.</summary>
+    internal static string CameOff(PaintMade made, Measured off) => $"Came off the slab: {off.Typed}{(PaintOwn.LostFraction(made) is { } lost ? $"; {Percent(lost)} % stayed or dried away" : "")}.";
 
     /// <summary>A share in percent: "5", "0.5".</summary>
     internal static string Percent(double fraction) => (100 * fraction).ToString("0.#", CultureInfo.InvariantCulture);

@@ -40,5 +40,8 @@ internal static class TintWords
     /// <summary>"L* 61 (58 to 64), a* 20 (16 to 24), b* 9 (6 to 12)".</summary>
     internal static string Numbers(ExpectedTint tint) => $"L* {One(tint, c => c.L)}, a* {One(tint, c => c.A)}, b* {One(tint, c => c.B)}";
 
+    /// <summary>A colour as it is typed: "46.2 23 13.5".</summary>
+    internal static string Typed(Lab lab) => string.Create(CultureInfo.InvariantCulture, $"{lab.L:0.##} {lab.A:0.##} {lab.B:0.##}");
+
     private static string One(ExpectedTint tint, Func<Lab, double> of) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(of(tint.Colour)) + 0.0} ({Math.Floor(of(tint.Low)) + 0.0} to {Math.Ceiling(of(tint.High)) + 0.0})");
 }

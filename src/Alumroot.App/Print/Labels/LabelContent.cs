@@ -59,7 +59,9 @@ public sealed record LabelContent(string Name, IReadOnlyList<string> Lines, IRea
 
     private static Dictionary<string, double> Percents(PaintMade made)
     {
-        double all = made.Parts.Where(p => p.SiUnit == Measured.Kilogram).Sum(p => p.SiValue);
+        // What dries in its pan or as a stick is handed on without its water, and the rest counts for more.
+        bool dry = made.Filled.Count > 0 && PaintFill.Of(made.Filled[0].What) is { } fill && (fill.Refilled || fill.Name == "stick");
+        double all = made.Parts.Where(p => p.SiUnit == Measured.Kilogram && !(dry && p.Name.StartsWith("water", StringComparison.Ordinal))).Sum(p => p.SiValue);
         var percents = new Dictionary<string, double>(StringComparer.OrdinalIgnoreCase);
         foreach (Measured part in made.Parts.Where(p => p.SiUnit == Measured.Kilogram && all > 0)) percents[part.Name == "its solvent" ? "white spirit" : part.Name] = 100 * part.SiValue / all;
         if (made is { Preservative: { } weighed, PreservativeAmount: { SiUnit: Measured.Kilogram } amount } && all > 0)

@@ -40,6 +40,7 @@ internal static class PaintSheets
             new PrintBlock.Grid(SheetWords.WentIn, SheetWords.WentInHeads, [4, 3], [.. made.Parts.Select(p => (IReadOnlyList<string>)[p.Name, p.Typed])]),
             .. made.Filled.Select(f => new PrintBlock.Words($"Filled {f.Count} {f.What}{(f.Where is { } where ? $", in {where}" : "")}.")),
             .. made.Preservative is { } kept ? (PrintBlock[])[new PrintBlock.Words(LabelWords.Preservative(made.PreservativeAmount is { } weighed ? $"{kept}, {weighed.Typed}" : kept))] : [],
+            .. made.CameOff is { } off ? (PrintBlock[])[new PrintBlock.Words(KeepingWords.CameOff(made, off))] : [],
             .. medium is null ? (PrintBlock[])[] : [new PrintBlock.Items(PaintWords.Work(medium), Numbered: true), .. PaintWords.Mind(medium).Select(c => new PrintBlock.Mind(c))],
         ])
         { Code = paint.Key.ToString() };
@@ -53,6 +54,8 @@ internal static class PaintSheets
         [
             new PrintBlock.Words(SheetWords.HandoutLead(answer, people), PrintTone.Lead),
             new PrintBlock.Grid(SheetWords.InOrderOfUse, SheetWords.HandoutHeads(people), [4, 3, 3, 3], [.. recipe.Parts.Select((p, i) => (IReadOnlyList<string>)[i == 0 ? answer.Pigment : p.Name, $"{PaintFigures.Of(p.Grams.Value)} g", $"{PaintFigures.Of(p.Millilitres.Value)} mL", $"{PaintFigures.Of(people * p.Grams.Value)} g"])]),
+            new PrintBlock.Words(KeepingWords.Loss(answer)),
+            .. answer.Dose is { } dose ? (PrintBlock[])[new PrintBlock.Words($"Preservative for each: {KeepingWords.Take(dose)} {dose.What.Caution}")] : [],
             new PrintBlock.Heading(SheetWords.WorkHeading),
             new PrintBlock.Items(PaintWords.Work(recipe.Ask.Medium), Numbered: true),
             new PrintBlock.Heading(SheetWords.KitHeading),

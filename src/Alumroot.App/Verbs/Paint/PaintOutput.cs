@@ -31,6 +31,7 @@ internal static class PaintOutput
             Fill = answer.Fill?.Name,
             FillMl = answer.Fill?.Millilitres,
             Filled = answer.Filled is { } n ? Tidy(n) : (double?)null,
+            FilledSpan = answer.FilledSpan is { } span ? Tidy(span) : (Estimate?)null,
             PoursEach = answer.Pours,
             LossPercent = Tidy(answer.Loss.Fraction.Times(100)),
             LossFrom = answer.Loss.Origin,
@@ -63,7 +64,7 @@ internal static class PaintOutput
         to.WriteLine();
         to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Pigment {100 * r.VolumeFraction.Value:0} % of the dry film by volume, critical {100 * r.CriticalFraction.Value:0} % ({100 * r.CriticalFraction.Low:0} to {100 * r.CriticalFraction.High:0}): {PaintWords.Film(r)}."));
         to.WriteLine($"Wet {Figure(r.WetMillilitres.Value)} ml, dry {Figure(r.DryMillilitres.Value)} ml; it shrinks by {Figure(100 * r.ShrinkageFraction)} %.");
-        if (answer is { Fill: { } fill, Filled: { } filled }) to.WriteLine($"Fills {Figure(filled)} {fill.Name} of {Figure(fill.Millilitres)} ml{(answer.Pours > 1 ? $", each poured {answer.Pours} times" : "")}.");
+        if (answer is { Fill: { } fill, Filled: { } filled }) to.WriteLine($"Fills {Figure(filled)} ({PaintFigures.Span(answer.FilledSpan!.Value)}) {fill.Name} of {Figure(fill.Millilitres)} ml{(answer.Pours > 1 ? $", each poured {answer.Pours} times" : "")}.");
         to.WriteLine(KeepingWords.Loss(answer));
         if (answer.Dose is { } dose) to.WriteLine($"Preservative: {KeepingWords.Take(dose)} {KeepingWords.Works(dose)}");
         to.WriteLine($"Keeps, assumed: {KeepingWords.Keeps(r.Ask.Medium, answer.Dose)}.");
