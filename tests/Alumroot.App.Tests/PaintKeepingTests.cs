@@ -48,7 +48,9 @@ public sealed class PaintKeepingTests
     [InlineData("&preservative=potassium-sorbate&paste-ph=8", "Does nothing here: it works up to pH 6")]
     [InlineData("", "Of its acid 24 % is free there (5 to 65)")]
     [InlineData("&preservative=sodium-benzoate", "hold a strip to the paste")]
-    [InlineData("&preservative=mercury", "'Preservative mercury' is not known")]
+    [InlineData("&preservative=rosemary", "'Preservative rosemary' is not known")]
+    [InlineData("&preservative=Formaldehyde", "Will not reckon with 'Formaldehyde' as a preservative")]
+    [InlineData("&preservative=phenol", "Will not reckon with 'phenol'")]
     [InlineData("&preservative=none", "Keeps, assumed 2 to 4 weeks cold")]
     [InlineData("", "dissolve 1.0 g in 99 g of water")]
     [InlineData("&preservative=clove-oil", "drop")]
@@ -71,6 +73,17 @@ public sealed class PaintKeepingTests
         Assert.Contains("H317, pictogram GHS07", page.Text, StringComparison.Ordinal);
         Assert.Contains("aria-label=\"Pictogram GHS07, exclamation mark\"", page.Html, StringComparison.Ordinal);
         Assert.DoesNotContain("Not everything fits", page.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_preservative_of_which_nothing_is_known_is_said_on_the_page_of_its_label()
+    {
+        await using OpenStudio studio = await OpenStudio.StartAsync();
+        OpenStudio.Form form = (await studio.GetAsync(Recipe)).Forms.Single(f => f.Action == "/paints");
+        await studio.SendAsync(form, ("title", "x"), ("part-0", "8 g"), ("kept-by", "rosemary extract"));
+        Assert.Contains("Nothing is known here of the hazards of 'rosemary extract'", (await studio.GetAsync("/paints/labels?paint=P-01")).Text, StringComparison.Ordinal);
+        await studio.SendAsync((await studio.GetAsync(Recipe)).Forms.Single(f => f.Action == "/paints"), ("title", "y"), ("part-0", "8 g"), ("kept-by", "potassium sorbate"));
+        Assert.DoesNotContain("Nothing is known here", (await studio.GetAsync("/paints/labels?paint=P-02")).Text, StringComparison.Ordinal);
     }
 
     // 0.1 g of clove oil in 12 g of paint are 0.83 %, below 1; once 4 g of water have dried out of the pan, 0.1 in 8.1 g are 1.2 %.

@@ -88,7 +88,7 @@ public sealed class PaintRequest
         if (Typed(Colour) is { } told && colour is null) Say(Colour, $"'{_name(Colour)} {told}' is neither a dyestuff of the handbook nor a kind of colour. Write one such as madder, or {string.Join(", ", ColourantClass.All.Select(c => c.Key))}.");
         Preservative? preservative = null;
         if (Typed(Preservative) is { } keeps && keeps != NoPreservative && (preservative = Alumroot.Paint.Keeping.Preservative.Find(keeps)) is null)
-            Say(Preservative, $"'{_name(Preservative)} {keeps}' is not known. There are {string.Join(", ", Alumroot.Paint.Keeping.Preservative.All.Select(p => p.Key))}, or {NoPreservative}.");
+            Say(Preservative, KeepingWords.NoPreservative(_name(Preservative), keeps));
         TintAnswer? tints = medium.Key == TintReading.Medium ? TintReading.Read(Typed, (field, sentence) => Say(field, sentence), From) : null;
         if (_troubles.Count > 0) return null;
         if (count is null && grams is null && From?.LeftGrams is > 0 and var left) grams = left;

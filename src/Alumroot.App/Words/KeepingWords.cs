@@ -13,6 +13,20 @@ public static class KeepingWords
     // Below this a kitchen scale of 0.1 g does not weigh to a tenth; a solution of 1 % is weighed instead.
     private const double LeastWeighedGrams = 1, SolutionPercent = 1;
 
+    private static readonly string[] Poisons = ["formal", "naphthol", "mercur", "sublimate", "arsen", "lead", "chrom", "methanol", "borax", "boric"];
+
+    /// <summary>What is said of a preservative that is not in the table: old poisons are refused, others are not known.</summary>
+    /// <param name="field">What the asker calls the field.</param>
+    /// <param name="typed">What was typed.</param>
+    public static string NoPreservative(string field, string typed)
+    {
+        string known = string.Join(", ", Preservative.All.Select(p => p.Key));
+        bool poison = string.Equals(typed.Trim(), "phenol", StringComparison.OrdinalIgnoreCase) || Poisons.Any(p => typed.Contains(p, StringComparison.OrdinalIgnoreCase));
+        return poison
+            ? $"Will not reckon with '{typed}' as a preservative: old books name such things, and they poison, cause cancer or harm the unborn. Take one of {known}."
+            : $"'{field} {typed}' is not known. There are {known}, or none.";
+    }
+
     /// <summary>What stays on slab and muller, in one line.</summary>
     public static string Loss(PaintAnswer answer)
     {

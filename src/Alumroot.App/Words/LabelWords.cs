@@ -12,6 +12,9 @@ public static class LabelWords
     /// <summary>The sentence that goes with every label.</summary>
     public const string Law = "Whoever sells or gives paint away must label it by the local law (such as CLP in the European Union, ASTM D4236 in the United States). What stands here follows from the record only: have it judged by someone licensed to do so.";
 
+    /// <summary>When nothing is known of what a preservative asks for.</summary>
+    public static string NotKnown(string preservative) => $"Nothing is known here of the hazards of '{preservative}', so the label says none of them. Take statements, signal word and signs from its data sheet, or do not hand this paint on.";
+
     /// <summary>On a jar of dry pigment.</summary>
     public const string Dust = "Dry powder: keep the dust out of the air. Not for food or skin.";
 

@@ -20,6 +20,9 @@ public sealed record LabelContent(string Name, IReadOnlyList<string> Lines, IRea
     // What goes in without being weighed, as the recipe advises it; percent by mass.
     private static readonly Dictionary<string, double> UsualPercent = new(StringComparer.OrdinalIgnoreCase) { ["potassium sorbate"] = 0.2, ["clove oil"] = 0.3, ["phenoxyethanol"] = 0.8, ["thymol"] = 0.1, ["isothiazolinones"] = 0.0015 };
 
+    /// <summary>The preservative, when nothing is known of its hazards; null otherwise.</summary>
+    public string? UnknownPreservative { get; private init; }
+
     /// <summary>The label of a paint, from its record.</summary>
     /// <param name="paint">The paint.</param>
     /// <param name="store">The record, for its lakes.</param>
@@ -41,7 +44,10 @@ public sealed record LabelContent(string Name, IReadOnlyList<string> Lines, IRea
                 LabelWords.Net(net ?? (made.Filled.Count > 0 && PaintFill.Of(made.Filled[0].What) is { } fill ? $"{fill.Millilitres.ToString("0.#", CultureInfo.InvariantCulture)} mL" : "")),
                 LabelWords.Lot(paint.Key, made.Lakes.Select(l => l.Lake), paint.At),
             ],
-            LabelHazards.Of(Percents(made)), paint.Key.ToString()).Tidy();
+            LabelHazards.Of(Percents(made)), paint.Key.ToString())
+        {
+            UnknownPreservative = made.Preservative is { } named && !LabelHazards.Known.Any(k => named.Contains(k, StringComparison.OrdinalIgnoreCase)) ? named : null,
+        }.Tidy();
     }
 
     /// <summary>The label of a jar of pigment, from the record of its lake.</summary>
