@@ -27,6 +27,9 @@ public sealed class PdfAccessTests
         string[] tags = [.. Tags(pdf, Dictionary(pdf, catalog, "StructTreeRoot"))];
         Assert.Equal("H1", tags.First(t => t is not ("Document" or "Part" or "Sect")));
         foreach (string tag in (string[])["P", "L", "LI", "Lbl", "LBody", "Table", "TR", "TH", "TD"]) Assert.Contains(tag, tags);
+        // A head cell says whether it heads a column or a row: five columns, and a row for each part.
+        string[] scopes = [.. Elements(pdf, Dictionary(pdf, catalog, "StructTreeRoot")).Where(e => Entry(pdf, e, "S") is NameToken { Data: "TH" }).Select(e => ((NameToken)Entry(pdf, Dictionary(pdf, e, "A"), "Scope")!).Data)];
+        Assert.Equal(Enumerable.Repeat("Column", 5).Concat(Enumerable.Repeat("Row", 5)), scopes);
         // Every letter is in tagged content or an artifact.
         Assert.All(pdf.GetPages(), p => Assert.Equal(p.Letters.Count, p.GetMarkedContents().Sum(m => m.Letters.Count)));
     }

@@ -51,6 +51,20 @@ internal sealed class PdfPaper : IDisposable
         _tags.End();
     }
 
+    /// <summary>Draws a head cell of a table, which says what it heads.</summary>
+    /// <param name="ofColumn">Whether it heads its column; otherwise its row.</param>
+    /// <param name="draw">Draws its words.</param>
+    public void HeadCell(bool ofColumn, Action draw)
+    {
+        _tags.BeginElement(PdfBlockLevelElementTag.TableHeaderCell);
+        var scope = new PdfDictionary(_document);
+        scope.Elements.SetName("/O", "/Table");
+        scope.Elements.SetName("/Scope", ofColumn ? "/Column" : "/Row");
+        _tags.CurrentStructureElement.Elements["/A"] = scope;
+        draw();
+        _tags.End();
+    }
+
     /// <summary>Draws something that is not read aloud.</summary>
     public void Unread(Action draw)
     {

@@ -130,10 +130,13 @@ public sealed class PdfSheet
                     double x = left;
                     IReadOnlyList<string> cell = lines[i];
                     bool strong = header || i == 0;
-                    _pdf.Tagged(strong ? PdfBlockLevelElementTag.TableHeaderCell : PdfBlockLevelElementTag.TableDataCell, () =>
+                    if (strong) _pdf.HeadCell(header, Cell);
+                    else _pdf.Tagged(PdfBlockLevelElementTag.TableDataCell, Cell);
+
+                    void Cell()
                     {
                         for (int n = 0; n < cell.Count; n++) _pdf.Text(cell[n], x + 1, _y + 0.8 + (n + 0.8) * Leading(points), points, strong);
-                    });
+                    }
                     left += widths[i];
                 }
             });
