@@ -34,4 +34,25 @@ public sealed class DemoRecordTests
         Assert.DoesNotContain(demo.Store.Check(), f => f.Level != Alumroot.Studio.Integrity.FindingLevel.Note);
         Assert.All(demo.Store.List(kind: SubjectClass.Lot), l => Assert.False(demo.Store.Lot(l.Subject)!.BelowNothing, l.Title));
     }
+
+    [Fact]
+    public void It_has_paints_one_with_a_swatch_and_a_label_with_a_sign_and_one_used_up()
+    {
+        using DemoStudio demo = DemoStudio.Open(TimeProvider.System);
+        IReadOnlyList<PaintState> paints = demo.Store.Paints();
+        Assert.Equal([PaintState.There, PaintState.Gone], paints.Select(p => p.Stage));
+        Assert.Equal(SwatchState.Painted, paints[0].Colours.Single().State);
+        Print.Labels.LabelContent label = Print.Labels.LabelContent.OfPaint(paints[0], demo.Store, null)!;
+        Assert.Equal("GHS07", label.Hazards.Single().Pictogram);
+        // Each took from a lake that was pigment by then, and no more than there was.
+        foreach (PaintState paint in paints)
+        {
+            BatchState lake = demo.Store.Batch(SubjectKey.TryRead(paint.Made!.Lakes.Single().Lake)!.Value)!;
+            Assert.True(demo.Store.PigmentLeftKg(lake) > 0);
+            Assert.True(lake.Taken[^1].At < paint.At);
+            // What was weighed is near what its recipe says.
+            App.Requests.PaintRequest recipe = App.Paints.PaintAddress.Read(paint.Made.RecipeAddress!, demo.Store)!;
+            Assert.All(recipe.Answer!.Recipe.Parts.Zip(paint.Made.Parts), p => Assert.InRange(1000 * p.Second.SiValue, 0.7 * p.First.Grams.Value, 1.4 * p.First.Grams.Value));
+        }
+    }
 }

@@ -140,7 +140,7 @@ public sealed class PrintedTests
     {
         SubjectKey lake = await PaintPageTests.LakeOf(studio, 20);
         OpenStudio.Seen page = await studio.GetAsync($"/paints/recipe?lake={lake}&grams=8&medium=watercolour&fill=half-pan");
-        await studio.SendAsync(page.Forms.Single(f => f.Action == "/paints"), ("title", "Rose for skies"), ("part-0", "8 g"), ("part-1", "3.2 g"), ("part-4", "6 g"), ("filled", "4"), ("preservative", "clove oil"));
+        await studio.SendAsync(page.Forms.Single(f => f.Action == "/paints"), ("title", "Rose for skies"), ("part-0", "8 g"), ("part-1", "3.2 g"), ("part-4", "6 g"), ("filled", "4"), ("kept-by", "clove oil"));
     }
 
     private static Task<byte[]> Bytes(OpenStudio studio, string path) => studio.BytesAsync(path);

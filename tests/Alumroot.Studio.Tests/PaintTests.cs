@@ -81,6 +81,24 @@ public sealed class PaintTests
         Assert.Empty(to.Store.Check());
     }
 
+    // What was added to the document later is there when it was told, and an older entry without it still reads.
+    [Fact]
+    public void The_preservative_and_what_came_off_are_kept_and_an_older_paint_reads_without_them()
+    {
+        using var studio = new TempStudio();
+        PaintMade made = Made(3) with { Preservative = "thymol", PreservativeAmount = new Measured("amount", "12 mg", 0.000012, Measured.Kilogram), CameOff = new Measured("amount", "2.8 g", 0.0028, Measured.Kilogram) };
+        studio.Store.AppendNew(SubjectClass.Paint, EntryId.New(Noon), made, Noon);
+        Assert.Equal(0.0028, studio.Store.Paint(SubjectKey.Paint(1))!.Made!.CameOff!.SiValue);
+        string zip = Path.Combine(studio.Folder, "out.zip");
+        studio.Store.Export(zip, "test");
+        using (ZipArchive archive = ZipFile.OpenRead(zip))
+        using (var reader = new StreamReader(archive.GetEntry("tables/paints.csv")!.Open()))
+            Assert.Contains("preservative: thymol,12 mg,", reader.ReadToEnd(), StringComparison.Ordinal);
+        var old = new Entry(EntryId.New(Noon), SubjectKey.Paint(2), new DocumentKind(PaintMade.Name, 1), Payload.TryRead("""{"title":"old","medium":"oil","lakes":[],"parts":[],"filled":[],"photos":[]}""")!, Noon);
+        studio.Store.Append(old);
+        Assert.Null(studio.Store.Paint(SubjectKey.Paint(2))!.Made!.CameOff);
+    }
+
     private static Entry Kept(AppendResult result) => Assert.IsType<AppendResult.Kept>(result).Entry;
 
     private static PaintMade Made(double grams)

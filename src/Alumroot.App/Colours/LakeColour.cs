@@ -5,9 +5,9 @@ using Alumroot.Studio.Journal;
 
 namespace Alumroot.App.Colours;
 
-/// <summary>A colour that was read of a lake.</summary>
+/// <summary>A colour that was read of a lake, or of a paint made from it.</summary>
 /// <param name="Id">The entry.</param>
-/// <param name="Lake">Which lake.</param>
+/// <param name="Lake">Which lake; of a paint that was made from none, the paint itself.</param>
 /// <param name="At">When.</param>
 /// <param name="Read">What was read.</param>
 /// <param name="Dyestuff">The lake's dyestuff in plain words.</param>
@@ -15,6 +15,12 @@ namespace Alumroot.App.Colours;
 public sealed record LakeColour(EntryId Id, SubjectKey Lake, DateTimeOffset At, SwatchRead Read, string Dyestuff, string Salt)
 {
     private const int MostLakes = 400;
+
+    /// <summary>The paint it was read of; null for the lake itself.</summary>
+    public SubjectKey? Paint { get; init; }
+
+    /// <summary>What it was read of.</summary>
+    public SubjectKey Subject => Paint ?? Lake;
 
     /// <summary>The colour, D50 and 2 degrees.</summary>
     public Lab Lab => new(Read.Colour.LabL, Read.Colour.LabA, Read.Colour.LabB);
@@ -29,20 +35,50 @@ public sealed record LakeColour(EntryId Id, SubjectKey Lake, DateTimeOffset At, 
     public static IReadOnlyList<LakeColour> Of(BatchState lake)
     {
         ArgumentNullException.ThrowIfNull(lake);
-        return
-        [
-            .. lake.Entries.Where(e => e.Standing == Standing.Stands && e.Entry.Kind.Name == SwatchRead.Name)
-                .Select(e => (e.Entry, Document: (DocumentText.Read(e.Entry) as DocumentReading.Known)?.Document as SwatchRead))
-                .Where(e => e.Document is not null)
-                .Select(e => new LakeColour(e.Entry.Id, lake.Key, e.Entry.At, e.Document!, lake.Plan?.Dyestuff ?? "", lake.Plan?.Salt ?? ""))
-                .OrderBy(c => c.Read.State).ThenBy(c => c.At),
-        ];
+        return Ordered(Reads(lake.Entries).Select(e => new LakeColour(e.Entry.Id, lake.Key, e.Entry.At, e.Read, lake.Plan?.Dyestuff ?? "", lake.Plan?.Salt ?? "")));
     }
 
-    /// <summary>The colours of all lakes, of the lakes read last first.</summary>
+    /// <summary>The colours of a paint that stand, by time.</summary>
+    /// <param name="paint">The paint.</param>
+    /// <param name="lake">The lake it is shown with; null when it was made from none.</param>
+    public static IReadOnlyList<LakeColour> Of(PaintState paint, BatchState? lake)
+    {
+        ArgumentNullException.ThrowIfNull(paint);
+        return Ordered(Reads(paint.Entries).Select(e => new LakeColour(e.Entry.Id, lake?.Key ?? paint.Key, e.Entry.At, e.Read, lake?.Plan?.Dyestuff ?? paint.Made?.Title ?? "", lake?.Plan?.Salt ?? "") { Paint = paint.Key }));
+    }
+
+    /// <summary>The way of a lake: its own colours and those of the paints made from it.</summary>
+    public static IReadOnlyList<LakeColour> Way(BatchState lake, StudioStore store)
+    {
+        ArgumentNullException.ThrowIfNull(lake);
+        ArgumentNullException.ThrowIfNull(store);
+        return Ordered(Of(lake).Concat(store.Paints(lake.Key).Where(p => p.Made is not null).SelectMany(p => Of(p, lake))));
+    }
+
+    /// <summary>The colours of all lakes and paints, of those read last first.</summary>
     public static IReadOnlyList<LakeColour> All(StudioStore store)
     {
         ArgumentNullException.ThrowIfNull(store);
-        return [.. store.WithColours(MostLakes).Select(store.Batch).OfType<BatchState>().SelectMany(Of)];
+        return [.. store.WithColours(MostLakes).SelectMany(key => OfSubject(key, store))];
     }
+
+    /// <summary>The colour of an entry; null when it is none or does not stand.</summary>
+    public static LakeColour? Find(EntryId id, StudioStore store)
+    {
+        ArgumentNullException.ThrowIfNull(store);
+        return store.Find(id) is { } found ? OfSubject(found.Subject, store).FirstOrDefault(c => c.Id == id) : null;
+    }
+
+    private static IReadOnlyList<LakeColour> OfSubject(SubjectKey key, StudioStore store) => key.Class switch
+    {
+        SubjectClass.Batch when store.Batch(key) is { } lake => Of(lake),
+        SubjectClass.Paint when store.Paint(key) is { Made: { } made } paint => Of(paint, made.Lakes.Select(l => SubjectKey.TryRead(l.Lake)).OfType<SubjectKey>().Select(store.Batch).FirstOrDefault(b => b is not null)),
+        _ => [],
+    };
+
+    private static IReadOnlyList<LakeColour> Ordered(IEnumerable<LakeColour> colours) => [.. colours.OrderBy(c => c.Read.State).ThenBy(c => c.At)];
+
+    private static IEnumerable<(Entry Entry, SwatchRead Read)> Reads(IEnumerable<StandingEntry> entries) =>
+        entries.Where(e => e.Standing == Standing.Stands && e.Entry.Kind.Name == SwatchRead.Name)
+            .Select(e => (e.Entry, Read: (DocumentText.Read(e.Entry) as DocumentReading.Known)?.Document as SwatchRead)).Where(e => e.Read is not null).Select(e => (e.Entry, e.Read!));
 }

@@ -16,6 +16,6 @@ public static class PaintAddress
         if (!address.StartsWith(PaintRequest.Path + "?", StringComparison.Ordinal)) return null;
         var fields = QueryHelpers.ParseQuery(address[PaintRequest.Path.Length..]);
         string? Typed(string name) => fields.TryGetValue(name, out var value) ? value.ToString() : null;
-        return new PaintRequest(Typed, PaintFields.Label, PaintLake.Of(store, Typed(PaintRequest.Lake)));
+        return new PaintRequest(Typed, PaintFields.Label, PaintLake.Of(store, Typed(PaintRequest.Lake)), PaintOwn.Of(store));
     }
 }

@@ -20,6 +20,18 @@ public static class PaintFields
         PaintRequest.Cost => "Cost of the pigment in all",
         PaintRequest.NoHoney => "Without honey, for a damp climate",
         PaintRequest.Colour => "Kind of colour",
+        PaintRequest.Loss => "Stays on slab and muller, percent",
+        PaintRequest.Preservative => "Preservative",
+        PaintRequest.PastePh => "pH of the paste, by strip",
+        TintReading.Full => "Full colour",
+        TintReading.Tint => "One tint that was made",
+        TintReading.TintShare => "Pigment in that tint, percent",
+        TintReading.OverBlack => "Thin coat over black",
+        TintReading.OverWhite => "Thin coat over white",
+        TintReading.Black => "Bare black card",
+        TintReading.White => "Bare white card",
+        TintReading.Coverage => "Pigment in the coat, grams on a square metre",
+        TintReading.Chalk => "Chalk",
         _ => field,
     };
 }

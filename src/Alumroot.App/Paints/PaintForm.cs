@@ -11,9 +11,13 @@ namespace Alumroot.App.Paints;
 public sealed class PaintForm
 {
     /// <summary>Names of the fields; a part's field ends with its place in the recipe.</summary>
-    public const string Title = "title", Part = "part-", Filled = "filled", Where = "where", Preservative = "preservative", Recipe = "recipe";
+    public const string Title = "title", Part = "part-", Filled = "filled", Where = "where", Preservative = "kept-by", PreservativeAmount = "kept-by-amount", CameOff = "came-off", Recipe = "recipe";
 
     private const int LongestTitle = 80, LongestWords = 120, MostFilled = 100_000;
+
+    // Two scales may differ by so much.
+    private const double ScaleShare = 0.02;
+
     private readonly Dictionary<string, string> _troubles = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _typed = new(StringComparer.Ordinal);
 
@@ -38,7 +42,7 @@ public sealed class PaintForm
         PaintAnswer answer = request.Answer ?? throw new ArgumentException("A paint is made after a recipe.", nameof(request));
         if (posted)
         {
-            foreach (string name in (string[])[Title, Filled, Where, Preservative, .. Enumerable.Range(0, answer.Recipe.Parts.Count).Select(PartField)])
+            foreach (string name in (string[])[Title, Filled, Where, Preservative, PreservativeAmount, CameOff, .. Enumerable.Range(0, answer.Recipe.Parts.Count).Select(PartField)])
                 if (typed(name) is { } text && !string.IsNullOrWhiteSpace(text)) form._typed[name] = text.Trim()[..Math.Min(text.Trim().Length, LongestWords)];
         }
         else form.FillFrom(answer);
@@ -54,7 +58,7 @@ public sealed class PaintForm
         _typed[Title] = $"{answer.Pigment}, {answer.Recipe.Ask.Medium.Name}";
         for (int i = 0; i < answer.Recipe.Parts.Count; i++) _typed[PartField(i)] = $"{PaintFigures.Of(answer.Recipe.Parts[i].Grams.Value)} g";
         if (answer.Filled is { } n && n >= 1) _typed[Filled] = Math.Floor(n).ToString("0", CultureInfo.InvariantCulture);
-        if (answer.Recipe.Ask.Medium.Preservative == "needed") _typed[Preservative] = "potassium sorbate";
+        if (answer.Dose is { } dose) _typed[Preservative] = dose.What.Name;
     }
 
     private void ReadFields(PaintRequest request, PaintAnswer answer)
@@ -74,6 +78,10 @@ public sealed class PaintForm
             if (read.Value is { SiUnit: Measured.Kilogram } value && (value.SiValue > 0 || i > 0)) parts.Add(value with { Name = name });
             else _troubles[PartField(i)] = $"{name}: '{text}' is no weight. Write it like 20 g.";
         }
+        Measured? keeps = Weight(PreservativeAmount, "Preservative"), off = Weight(CameOff, "Came off the slab");
+        double went = parts.Append(keeps).Sum(p => p?.SiValue ?? 0);
+        if (off is not null && off.SiValue > went * (1 + ScaleShare))
+            _troubles[CameOff] = $"Came off the slab: {off.Typed} is more than the {PaintFigures.Of(1000 * went)} g that went in. Take off the bowl's weight, or look at the parts.";
         int count = 0;
         if (Typed(Filled) is { } filled && (!int.TryParse(filled, NumberStyles.None, CultureInfo.InvariantCulture, out count) || count is < 1 or > MostFilled))
             _troubles[Filled] = $"Filled: '{filled}' is no whole number from 1. Count what was filled, or leave it empty.";
@@ -85,7 +93,17 @@ public sealed class PaintForm
             Lakes = request.From is { } lake ? [new LakeUse(lake.Key.ToString(), parts[0] with { Name = "amount" })] : [],
             Filled = count > 0 ? [new PaintFilled(answer.Fill?.Name ?? "vessel", count) { Where = Typed(Where) }] : [],
             Preservative = Typed(Preservative),
+            PreservativeAmount = keeps,
+            CameOff = off,
             RecipeAddress = request.Address,
         };
+    }
+
+    private Measured? Weight(string field, string label)
+    {
+        if (Typed(field) is not { } text) return null;
+        if (TypedAmount.Amount(text).Value is { SiUnit: Measured.Kilogram, SiValue: > 0 } value) return value;
+        _troubles[field] = $"{label}: '{text}' is no weight. Write it like 18.2 g, or leave it empty.";
+        return null;
     }
 }

@@ -1,3 +1,4 @@
+using Alumroot.App.Colours;
 using Alumroot.App.Requests;
 using Alumroot.Catalogue;
 using Alumroot.Studio;
@@ -15,6 +16,12 @@ public sealed record PaintLake(SubjectKey Key, string Name, double? LeftGrams, s
 {
     /// <summary>Its dyestuff; null when it is not known.</summary>
     public Dyestuff? Dyestuff { get; init; }
+
+    /// <summary>The colours on its way, those of its paints among them.</summary>
+    public IReadOnlyList<LakeColour> Swatches { get; init; } = [];
+
+    /// <summary>Its last colour as powder, ground before dry; null when none was read.</summary>
+    public LakeColour? Powder => Swatches.LastOrDefault(c => c.Read.State is SwatchState.Dry or SwatchState.Ground);
 
     /// <summary>The dyestuff of a lake, from the address of its plan; null when it is not known.</summary>
     public static Dyestuff? DyestuffOf(BatchState batch)
@@ -34,6 +41,10 @@ public sealed record PaintLake(SubjectKey Key, string Name, double? LeftGrams, s
         if (SubjectKey.TryRead(typed) is not { Class: SubjectClass.Batch } key || store.Batch(key) is not { } batch) return null;
         Dyestuff? dyestuff = DyestuffOf(batch);
         string what = batch.Plan is null ? "lake" : batch.Plan.Dyestuff is { Length: > 0 } d ? $"{d} lake" : "white ground";
-        return new PaintLake(key, $"{what} {key}", store.PigmentLeftKg(batch) is { } kg ? Math.Round(1000 * kg, 4) : null, ColourKinds.Of(dyestuff, batch.Plan?.Salt)) { Dyestuff = dyestuff };
+        return new PaintLake(key, $"{what} {key}", store.PigmentLeftKg(batch) is { } kg ? Math.Round(1000 * kg, 4) : null, ColourKinds.Of(dyestuff, batch.Plan?.Salt))
+        {
+            Dyestuff = dyestuff,
+            Swatches = LakeColour.Way(batch, store),
+        };
     }
 }

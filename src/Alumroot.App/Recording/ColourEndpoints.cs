@@ -66,8 +66,7 @@ internal static class ColourEndpoints
         PhotoMarks marks = PhotoMarks.Read(posted.Text("corners"), posted.Text("areas"));
         string? target = posted.Text("target"), card = posted.Text("card");
         TargetKept? known = studio.State().Targets.FirstOrDefault(t => t.Title == target);
-        if (SubjectKey.TryRead(posted.Text("lake")) is not { Class: SubjectClass.Batch } lake || studio.Batch(lake) is null || State(posted.Text("state")) is not { } state)
-            return Answers.Again(page, Chosen());
+        if (Subject(posted.Text("lake"), studio) is not { } subject || State(subject, posted.Text("state")) is not { } state) return Answers.Again(page, Chosen());
         PhotoView? view = PhotoView.Of(studio, hash, known, int.TryParse(card, CultureInfo.InvariantCulture, out int n) ? n : null, marks);
         if (view?.Answer.Colours.FirstOrDefault(c => c.Id == posted.Text("thing")) is not { } colour) return Answers.Again(page, Chosen());
         var read = new SwatchRead(state, Text(colour.Colour))
@@ -77,7 +76,7 @@ internal static class ColourEndpoints
             Photos = [hash],
             Note = posted.Text("note"),
         };
-        return Answers.To(Answers.Page(lake), posted.Keep(studio, lake, read));
+        return Answers.To(Answers.Page(subject), posted.Keep(studio, subject, read));
 
         (string, string?)[] Chosen() => [("target", target), ("card", card), ("corners", marks.CornersText), ("areas", marks.AreasText), ("keep", "which")];
     }
@@ -86,13 +85,22 @@ internal static class ColourEndpoints
     private static IResult Typed(IFormCollection form, StudioStore studio, TimeProvider clock)
     {
         var posted = new Posted(form, clock);
-        if (SubjectKey.TryRead(posted.Text("lake")) is not { Class: SubjectClass.Batch } lake || studio.Batch(lake) is null) return Answers.See("/colours");
+        if (Subject(posted.Text("lake"), studio) is not { } subject) return Answers.See("/colours");
         string typed = posted.Text("lab") ?? "";
-        if (LabReading.Of(typed) is not { } lab || State(posted.Text("state")) is not { } state) return Answers.Again(Answers.Page(lake), [("lab", typed), ("state", posted.Text("state"))]);
-        return Answers.To(Answers.Page(lake), posted.Keep(studio, lake, new SwatchRead(state, Text(lab)) { WithinDeltaE2000 = LabReading.InstrumentUnits, How = "instrument, typed", Note = posted.Text("note") }));
+        if (LabReading.Of(typed) is not { } lab || State(subject, posted.Text("state")) is not { } state) return Answers.Again(Answers.Page(subject), [("lab", typed), ("state", posted.Text("state"))]);
+        return Answers.To(Answers.Page(subject), posted.Keep(studio, subject, new SwatchRead(state, Text(lab)) { WithinDeltaE2000 = LabReading.InstrumentUnits, How = "instrument, typed", Note = posted.Text("note") }));
     }
 
     private static LabText Text(Lab lab) => new(Math.Round(lab.L, 2), Math.Round(lab.A, 2), Math.Round(lab.B, 2));
 
-    private static SwatchState? State(string? word) => Enum.TryParse(word, ignoreCase: true, out SwatchState state) && Enum.IsDefined(state) ? state : null;
+    /// <summary>The lake or paint that a colour belongs to; null when it is not there.</summary>
+    private static SubjectKey? Subject(string? typed, StudioStore studio) => SubjectKey.TryRead(typed) switch
+    {
+        { Class: SubjectClass.Batch } lake when studio.Batch(lake) is not null => lake,
+        { Class: SubjectClass.Paint } paint when studio.Paint(paint) is { Made: not null } => paint,
+        _ => null,
+    };
+
+    // A paint is always read as it was painted out.
+    private static SwatchState? State(SubjectKey subject, string? word) => subject.Class == SubjectClass.Paint ? SwatchState.Painted : Enum.TryParse(word, ignoreCase: true, out SwatchState state) && Enum.IsDefined(state) ? state : null;
 }

@@ -44,7 +44,7 @@ public sealed record PlanCost(double Money, IReadOnlyList<string> Parts, IReadOn
         void Count(string field, string name, double? amountSi, string unit)
         {
             if (amountSi is not { } amount) return;
-            double? cost = answer.Request[field] is { } typed && SubjectKey.TryRead(typed) is { } key && lots(key)?.Bought is { } bought && bought.Amount.SiUnit == unit && bought.Amount.SiValue > 0 && Price(bought.Cost) is { } price
+            double? cost = answer.Request[field] is { } typed && SubjectKey.TryRead(typed) is { } key && lots(key)?.Bought is { } bought && bought.Amount.SiUnit == unit && bought.Amount.SiValue > 0 && TypedMoney.Of(bought.Cost) is { } price
                 ? price * amount / bought.Amount.SiValue
                 : null;
             if (cost is not { } known)
@@ -55,12 +55,5 @@ public sealed record PlanCost(double Money, IReadOnlyList<string> Parts, IReadOn
             money += known;
             parts.Add(string.Create(CultureInfo.InvariantCulture, $"{name} {known:0.00}"));
         }
-    }
-
-    // The first number of what was typed: "4,20 for the bag" is 4.20; what money it is does not matter here.
-    private static double? Price(string? typed)
-    {
-        string digits = new([.. (typed ?? "").SkipWhile(c => !char.IsAsciiDigit(c)).TakeWhile(c => char.IsAsciiDigit(c) || c is '.' or ',')]);
-        return double.TryParse(digits.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double price) && price > 0 ? price : null;
     }
 }

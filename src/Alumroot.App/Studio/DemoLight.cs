@@ -13,8 +13,8 @@ internal static class DemoLight
 
     /// <summary>The entries, by exposure.</summary>
     /// <param name="now">The time to count back from.</param>
-    /// <param name="lakes">The demo's lakes, in the order of their file.</param>
-    public static IEnumerable<Entry> At(DateTimeOffset now, IReadOnlyList<SubjectKey> lakes)
+    /// <param name="lakes">The demo's lakes by their names in the file.</param>
+    public static IEnumerable<Entry> At(DateTimeOffset now, IReadOnlyDictionary<string, SubjectKey> lakes)
     {
         using Stream stream = typeof(DemoLight).Assembly.GetManifestResourceStream(Resource) ?? throw new InvalidOperationException($"{Resource} was not built into the program");
         using JsonDocument document = JsonDocument.Parse(stream);
@@ -23,11 +23,11 @@ internal static class DemoLight
         foreach (JsonElement exposure in document.RootElement.GetProperty("exposures").EnumerateArray()) Exposure(exposure, SubjectKey.Exposure(++count), now, lakes, entries);
         foreach (JsonElement test in document.RootElement.GetProperty("tests").EnumerateArray())
             entries.Add(new TestDone(test.GetProperty("test").GetString()!, test.GetProperty("result").GetDouble(), test.GetProperty("unit").GetString()!)
-                .ToEntry(DemoRecord.Id($"test-{++tests:000}"), lakes[test.GetProperty("of").GetInt32() - 1], now.AddDays(-test.GetProperty("days").GetDouble())));
+                .ToEntry(DemoRecord.Id($"test-{++tests:000}"), lakes[test.GetProperty("of").GetString()!], now.AddDays(-test.GetProperty("days").GetDouble())));
         return entries;
     }
 
-    private static void Exposure(JsonElement exposure, SubjectKey key, DateTimeOffset now, IReadOnlyList<SubjectKey> lakes, List<Entry> entries)
+    private static void Exposure(JsonElement exposure, SubjectKey key, DateTimeOffset now, IReadOnlyDictionary<string, SubjectKey> lakes, List<Entry> entries)
     {
         DateTimeOffset begun = now.AddDays(-exposure.GetProperty("days").GetDouble());
         int number = 0;
@@ -50,11 +50,11 @@ internal static class DemoLight
         EntryId Next() => DemoRecord.Id($"{key}-{++number:000}");
     }
 
-    private static ExposedSample Sample(JsonElement sample, IReadOnlyList<SubjectKey> lakes)
+    private static ExposedSample Sample(JsonElement sample, IReadOnlyDictionary<string, SubjectKey> lakes)
     {
         int strips = sample.TryGetProperty("strips", out JsonElement s) ? s.GetInt32() : 1;
         string name = sample.GetProperty("name").GetString()!;
-        return new ExposedSample(name, strips) { Of = sample.TryGetProperty("of", out JsonElement of) ? lakes[of.GetInt32() - 1].ToString() : null };
+        return new ExposedSample(name, strips) { Of = sample.TryGetProperty("of", out JsonElement of) ? lakes[of.GetString()!].ToString() : null };
     }
 
     private static LabText Lab(JsonElement lab) => new(lab[0].GetDouble(), lab[1].GetDouble(), lab[2].GetDouble());

@@ -32,14 +32,16 @@ internal static class DemoRecord
             entries.Add(new TargetKept(Text(target, "title")!, [.. target.GetProperty("patches").EnumerateArray().Select(p => new LabText(p[0].GetDouble(), p[1].GetDouble(), p[2].GetDouble()))])
                 .ToEntry(Id("target-1"), SubjectKey.Studio, now - ShelfFilled + TimeSpan.FromMinutes(90)));
         var counts = new Dictionary<int, int>();
-        var lakes = new List<SubjectKey>();
+        var lakes = new Dictionary<string, SubjectKey>(StringComparer.Ordinal);
         foreach (JsonElement lake in root.GetProperty("lakes").EnumerateArray())
         {
             DateTimeOffset begun = now - TimeSpan.FromDays(lake.GetProperty("days").GetDouble());
             int count = counts[begun.Year] = counts.GetValueOrDefault(begun.Year) + 1;
-            lakes.Add(SubjectKey.Batch(begun.Year, count));
-            Lake(lake, lakes[^1], begun, lots, entries);
+            SubjectKey key = lakes[Text(lake, "name")!] = SubjectKey.Batch(begun.Year, count);
+            Lake(lake, key, begun, lots, entries);
         }
+        int paints = 0;
+        foreach (JsonElement paint in root.GetProperty("paints").EnumerateArray()) DemoPaint.Add(paint, SubjectKey.Paint(++paints), lakes[Text(paint, "lake")!], now, entries);
         entries.AddRange(DemoLight.At(now, lakes));
         return [.. entries.OrderBy(e => e.At.UtcTicks)];
     }
@@ -83,7 +85,7 @@ internal static class DemoRecord
         EntryId Next() => Id($"{key}-{++number:000}");
     }
 
-    private static SwatchRead Colour(JsonElement element)
+    internal static SwatchRead Colour(JsonElement element)
     {
         double[] lab = [.. element.GetProperty("lab").EnumerateArray().Select(v => v.GetDouble())];
         return new SwatchRead(Enum.Parse<SwatchState>(Text(element, "state")!, ignoreCase: true), new LabText(lab[0], lab[1], lab[2]))
@@ -118,9 +120,9 @@ internal static class DemoRecord
         };
     }
 
-    private static Measured Value(string typed) => TypedAmount.Amount(typed).Value ?? throw new InvalidOperationException($"{Resource}: '{typed}' cannot be read");
+    internal static Measured Value(string typed) => TypedAmount.Amount(typed).Value ?? throw new InvalidOperationException($"{Resource}: '{typed}' cannot be read");
 
-    private static string? Text(JsonElement element, string name) => element.TryGetProperty(name, out JsonElement text) ? text.GetString() : null;
+    internal static string? Text(JsonElement element, string name) => element.TryGetProperty(name, out JsonElement text) ? text.GetString() : null;
 
     internal static EntryId Id(string text) => EntryId.TryRead($"demo-{text}")!.Value;
 }

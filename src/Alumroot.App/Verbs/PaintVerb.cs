@@ -25,6 +25,10 @@ public static class PaintVerb
         var honey = new Option<bool>("--no-honey") { Description = "watercolour without honey, for a damp climate" };
         var colour = new Option<string?>("--colour") { HelpName = "NAME", Description = "a dyestuff or kind of colour: says how the medium bears it" };
         var cake = new Option<string?>("--cake-water") { HelpName = "%", Description = "--grams are wet cake with so much water" };
+        var loss = new Option<string?>("--loss") { HelpName = "%", Description = "what stays on slab and muller; 5 (2 to 12) when left out" };
+        var preservative = new Option<string?>("--preservative") { HelpName = "NAME", Description = $"{string.Join(", ", Alumroot.Paint.Keeping.Preservative.All.Select(p => p.Key))}, none; the first that works when left out" };
+        var strip = new Option<string?>("--paste-ph") { HelpName = "PH", Description = "the paste's pH by a strip; what films of the medium have when left out" };
+        Option<string?>[] tints = [.. TintReading.Fields.Select(f => new Option<string?>($"--{f}") { HelpName = f is TintReading.TintShare ? "%" : f is TintReading.Coverage ? "G" : "LAB", Description = $"for the tints of pastel: {PaintFields.Label(f).ToLowerInvariant()}" })];
         var cases = new Option<string?>("--cases") { HelpName = "FILE.csv", Description = "instead of a recipe: the arithmetic of paint, one case a line (columns id, kind, inputs)" };
         var json = new Option<bool>("--json") { Description = "one JSON document instead of text" };
         var verb = new Verb(
@@ -33,11 +37,11 @@ public static class PaintVerb
             "alumroot paint --pigment \"madder lake\" --grams 20 --oil-absorption 65 --density 2.2 --medium watercolour --fill half-pan",
             "alumroot paint --medium oil --fill tube-15ml --count 4 --json",
             "alumroot paint --cases paints.csv");
-        foreach (Option option in (Option[])[pigment, grams, oil, density, medium, fill, count, cost, honey, colour, cake, cases, json]) verb.Add(option);
+        foreach (Option option in (Option[])[pigment, grams, oil, density, medium, fill, count, cost, honey, colour, cake, loss, preservative, strip, .. tints, cases, json]) verb.Add(option);
         verb.SetAction(parsed =>
         {
             if (parsed.GetValue(cases) is { } file) return CaseFile.Answer(file, PaintCases.Of, channels);
-            Option<string?>[] texts = [pigment, grams, oil, density, medium, fill, count, cost, colour, cake];
+            Option<string?>[] texts = [pigment, grams, oil, density, medium, fill, count, cost, colour, cake, loss, preservative, strip, .. tints];
             var request = new PaintRequest(
                 field => field == PaintRequest.NoHoney ? (parsed.GetValue(honey) ? "yes" : null) : texts.FirstOrDefault(o => o.Name == Option(field)) is { } option ? parsed.GetValue(option) : null,
                 Option);

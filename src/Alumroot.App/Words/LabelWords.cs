@@ -1,5 +1,6 @@
 using System.Globalization;
 using Alumroot.Catalogue;
+using Alumroot.Paint.Labels;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
 
@@ -10,6 +11,9 @@ public static class LabelWords
 {
     /// <summary>The sentence that goes with every label.</summary>
     public const string Law = "Whoever sells or gives paint away must label it by the local law (such as CLP in the European Union, ASTM D4236 in the United States). What stands here follows from the record only: have it judged by someone licensed to do so.";
+
+    /// <summary>When nothing is known of what a preservative asks for.</summary>
+    public static string NotKnown(string preservative) => $"Nothing is known here of the hazards of '{preservative}', so the label says none of them. Take statements, signal word and signs from its data sheet, or do not hand this paint on.";
 
     /// <summary>On a jar of dry pigment.</summary>
     public const string Dust = "Dry powder: keep the dust out of the air. Not for food or skin.";
@@ -31,6 +35,17 @@ public static class LabelWords
 
     /// <summary>How much is in one vessel; empty when it is not known.</summary>
     public static string Net(string amount) => amount.Length > 0 ? $"Content {amount}." : "";
+
+    /// <summary>The statements of hazard, after the gravest signal word.</summary>
+    public static string Hazards(IReadOnlyList<LabelHazard> hazards)
+    {
+        ArgumentNullException.ThrowIfNull(hazards);
+        string signal = SignalWord(hazards);
+        return $"{(signal.Length > 0 ? $"{signal}. " : "")}{string.Join(' ', hazards.Select(h => h.Pictogram.Length > 0 ? $"{h.Statement} ({h.Code}, {h.Pictogram})" : $"{h.Statement} ({h.Code})"))}";
+    }
+
+    /// <summary>Danger or Warning, the graver; empty when no statement asks for one.</summary>
+    public static string SignalWord(IReadOnlyList<LabelHazard> hazards) => hazards.Any(h => h.SignalWord == "Danger") ? "Danger" : hazards.Select(h => h.SignalWord).FirstOrDefault(w => w.Length > 0) ?? "";
 
     /// <summary>Lot and day.</summary>
     public static string Lot(SubjectKey key, IEnumerable<string> lakes, DateTimeOffset at)

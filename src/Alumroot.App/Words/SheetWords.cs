@@ -58,7 +58,7 @@ public static class SheetWords
     {
         ArgumentNullException.ThrowIfNull(answer);
         PaintRecipe r = answer.Recipe;
-        string filled = answer is { Fill: { } fill, Filled: { } n } ? $" Fills {PaintFigures.Of(n)} {fill.Name}{(answer.Pours > 1 ? $", each poured {answer.Pours} times" : "")}." : "";
+        string filled = answer is { Fill: { } fill, Filled: { } n } ? $" Fills {PaintFigures.Of(n)} ({PaintFigures.Span(answer.FilledSpan!.Value)}) {fill.Name}{(answer.Pours > 1 ? $", each poured {answer.Pours} times" : "")}." : "";
         return $"Pigment {PaintFigures.Percent(r.VolumeFraction.Value)} % of the dry film by volume, critical {PaintFigures.Percent(r.CriticalFraction.Value)} %: {PaintWords.Film(r)}. Wet {PaintFigures.Of(r.WetMillilitres.Value)} mL, dry {PaintFigures.Of(r.DryMillilitres.Value)} mL.{filled} Touch dry: {r.Ask.Medium.TouchDry}. Through: {r.Ask.Medium.ThroughDry}.";
     }
 

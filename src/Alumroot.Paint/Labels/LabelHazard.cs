@@ -5,14 +5,15 @@ namespace Alumroot.Paint.Labels;
 /// <param name="Code">The statement's code, such as <c>H317</c>.</param>
 /// <param name="Statement">Its words.</param>
 /// <param name="Pictogram">The code of its pictogram, such as <c>GHS07</c>; empty for none.</param>
+/// <param name="SignalWord">Danger, Warning, or empty.</param>
 /// <param name="Source">Where the limit comes from.</param>
-public sealed record LabelHazard(string Substance, string Code, string Statement, string Pictogram, string Source);
+public sealed record LabelHazard(string Substance, string Code, string Statement, string Pictogram, string SignalWord, string Source);
 
 /// <summary>Finds the statements.</summary>
 public static class LabelHazards
 {
     private static readonly Lazy<IReadOnlyList<(double FromPercent, LabelHazard Hazard)>> Table = new(() =>
-        [.. PaintTables.Read("label_hazards.csv").Select(r => (r.Number("from_percent"), new LabelHazard(r["substance"], r["code"], r["statement"], r["pictogram"], r["source"])))]);
+        [.. PaintTables.Read("label_hazards.csv").Select(r => (r.Number("from_percent"), new LabelHazard(r["substance"], r["code"], r["statement"], r["pictogram"], r["signal"], r["source"])))]);
 
     /// <summary>Substances whose statements are known.</summary>
     public static IReadOnlyList<string> Known => [.. Table.Value.Select(t => t.Hazard.Substance).Distinct()];

@@ -40,11 +40,17 @@ public sealed record PaintMade(string Title, string Medium) : StudioDocument
     /// <summary>What keeps it from spoiling, in words; null when nothing does.</summary>
     public string? Preservative { get; init; }
 
+    /// <summary>How much of the preservative was weighed in; null when it was not weighed.</summary>
+    public Measured? PreservativeAmount { get; init; }
+
+    /// <summary>The wet paint as it came off the slab, before filling; null when it was not weighed.</summary>
+    public Measured? CameOff { get; init; }
+
     /// <summary>The recipe's address as it was typed; null when it was made without one.</summary>
     public string? RecipeAddress { get; init; }
 
     /// <inheritdoc/>
-    public override DocumentKind Kind => new(Name, 1);
+    public override DocumentKind Kind => new(Name, 2);
 }
 
 /// <summary>Nothing of a paint is left.</summary>

@@ -15,9 +15,9 @@ internal static class Tables
         lots.Select(l => Csv.Line(l.Key.ToString(), l.Bought?.Title, l.Bought is { } b ? SubjectLine.Word(b.Substance) : null, l.Bought?.Amount.Typed, l.Bought?.Amount.SiValue, l.LeftSi, l.Bought?.Amount.SiUnit, l.Bought?.Cost, l.Bought?.CameOn?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), l.Bought?.Source))
             .Prepend(Csv.Line("lot", "title", "kind", "amount_typed", "amount_si", "left_si", "si_unit", "cost", "came_on", "source"));
 
-    /// <summary>A line for each part of each paint.</summary>
+    /// <summary>A line for each part of each paint, its preservative and what came off the slab among them.</summary>
     public static IEnumerable<string> Paints(IEnumerable<PaintState> paints) =>
-        paints.SelectMany(p => (p.Made?.Parts ?? []).Select(v => Csv.Line(
+        paints.SelectMany(p => Weighed(p.Made).Select(v => Csv.Line(
                 p.Key.ToString(), p.Made!.Title, p.Made.Medium, p.Stage, Time(p.At), string.Join(' ', p.Made.Lakes.Select(l => l.Lake)), v.Name, v.Typed, v.SiValue, v.SiUnit, string.Join(' ', p.Made.Filled.Select(f => $"{f.Count} {f.What}")))))
             .Prepend(Csv.Line("paint", "title", "medium", "state", "made_at", "lakes", "part", "typed", "si_value", "si_unit", "filled"));
 
@@ -27,6 +27,13 @@ internal static class Tables
                 e.Key.ToString(), e.Begun?.Title, Time(e.At), Time(r.At), s.Sample, s.Strip, e.Begun?.Samples.FirstOrDefault(x => x.Name == s.Sample)?.Of,
                 s.Covered?.LabL, s.Covered?.LabA, s.Covered?.LabB, s.Exposed.LabL, s.Exposed.LabA, s.Exposed.LabB))))
             .Prepend(Csv.Line("exposure", "title", "begun_at", "read_at", "sample", "strip", "of", "covered_l", "covered_a", "covered_b", "exposed_l", "exposed_a", "exposed_b"));
+
+    private static IEnumerable<Measured> Weighed(PaintMade? made) =>
+    [
+        .. made?.Parts ?? [],
+        .. made?.PreservativeAmount is { } keeps ? (Measured[])[keeps with { Name = $"preservative: {made.Preservative}" }] : [],
+        .. made?.CameOff is { } off ? (Measured[])[off with { Name = "came off the slab" }] : [],
+    ];
 
     /// <summary>Every value of every step, with whether it counts.</summary>
     public static IEnumerable<string> Readings(IEnumerable<StandingEntry> entries) =>

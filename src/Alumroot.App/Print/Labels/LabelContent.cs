@@ -20,6 +20,9 @@ public sealed record LabelContent(string Name, IReadOnlyList<string> Lines, IRea
     // What goes in without being weighed, as the recipe advises it; percent by mass.
     private static readonly Dictionary<string, double> UsualPercent = new(StringComparer.OrdinalIgnoreCase) { ["potassium sorbate"] = 0.2, ["clove oil"] = 0.3, ["phenoxyethanol"] = 0.8, ["thymol"] = 0.1, ["isothiazolinones"] = 0.0015 };
 
+    /// <summary>The preservative, when nothing is known of its hazards; null otherwise.</summary>
+    public string? UnknownPreservative { get; private init; }
+
     /// <summary>The label of a paint, from its record.</summary>
     /// <param name="paint">The paint.</param>
     /// <param name="store">The record, for its lakes.</param>
@@ -41,7 +44,10 @@ public sealed record LabelContent(string Name, IReadOnlyList<string> Lines, IRea
                 LabelWords.Net(net ?? (made.Filled.Count > 0 && PaintFill.Of(made.Filled[0].What) is { } fill ? $"{fill.Millilitres.ToString("0.#", CultureInfo.InvariantCulture)} mL" : "")),
                 LabelWords.Lot(paint.Key, made.Lakes.Select(l => l.Lake), paint.At),
             ],
-            LabelHazards.Of(Percents(made)), paint.Key.ToString()).Tidy();
+            LabelHazards.Of(Percents(made)), paint.Key.ToString())
+        {
+            UnknownPreservative = made.Preservative is { } named && !LabelHazards.Known.Any(k => named.Contains(k, StringComparison.OrdinalIgnoreCase)) ? named : null,
+        }.Tidy();
     }
 
     /// <summary>The label of a jar of pigment, from the record of its lake.</summary>
@@ -59,10 +65,16 @@ public sealed record LabelContent(string Name, IReadOnlyList<string> Lines, IRea
 
     private static Dictionary<string, double> Percents(PaintMade made)
     {
-        double all = made.Parts.Where(p => p.SiUnit == Measured.Kilogram).Sum(p => p.SiValue);
+        // What dries in its pan or as a stick is handed on without its water, and the rest counts for more.
+        bool dry = made.Filled.Count > 0 && PaintFill.Of(made.Filled[0].What) is { } fill && (fill.Refilled || fill.Name == "stick");
+        double all = made.Parts.Where(p => p.SiUnit == Measured.Kilogram && !(dry && p.Name.StartsWith("water", StringComparison.Ordinal))).Sum(p => p.SiValue);
         var percents = new Dictionary<string, double>(StringComparer.OrdinalIgnoreCase);
         foreach (Measured part in made.Parts.Where(p => p.SiUnit == Measured.Kilogram && all > 0)) percents[part.Name == "its solvent" ? "white spirit" : part.Name] = 100 * part.SiValue / all;
-        if (made.Preservative is { } kept)
+        if (made is { Preservative: { } weighed, PreservativeAmount: { SiUnit: Measured.Kilogram } amount } && all > 0)
+        {
+            foreach (string name in UsualPercent.Keys.Where(n => weighed.Contains(n, StringComparison.OrdinalIgnoreCase))) percents[name] = percents.GetValueOrDefault(name) + 100 * amount.SiValue / (all + amount.SiValue);
+        }
+        else if (made.Preservative is { } kept)
             foreach ((string name, double percent) in UsualPercent)
                 if (kept.Contains(name, StringComparison.OrdinalIgnoreCase)) percents[name] = percents.GetValueOrDefault(name) + percent;
         return percents;

@@ -1,4 +1,5 @@
 using Alumroot.App.Print.Pdf;
+using Alumroot.App.Words;
 
 namespace Alumroot.App.Print.Labels;
 
@@ -10,35 +11,76 @@ namespace Alumroot.App.Print.Labels;
 /// <param name="Words">The words.</param>
 public sealed record LabelLine(double LeftMillimetres, double FootMillimetres, double Points, bool Strong, string Words);
 
-/// <summary>One label laid out: where each line and the code stand. Page and PDF draw the same.</summary>
+/// <summary>A hazard sign on a label.</summary>
+/// <param name="Sign">Which.</param>
+/// <param name="LeftMillimetres">From the label's left edge.</param>
+/// <param name="TopMillimetres">From its top edge.</param>
+public sealed record LabelSign(HazardSign Sign, double LeftMillimetres, double TopMillimetres);
+
+/// <summary>One label laid out: where each line, the code and the signs stand. Page and PDF draw the same.</summary>
 /// <param name="Lines">The lines.</param>
+/// <param name="Signs">The hazard signs, each as wide and high as <see cref="SignMillimetres"/>.</param>
 /// <param name="CodeLeftMillimetres">Where the QR code stands.</param>
 /// <param name="CodeTopMillimetres">Where the QR code stands.</param>
 /// <param name="CodeSideMillimetres">Its side with the quiet zone; 0 when there is no room for a readable one.</param>
 /// <param name="Fits">Whether everything that must stand on it does.</param>
-public sealed record LabelLayout(IReadOnlyList<LabelLine> Lines, double CodeLeftMillimetres, double CodeTopMillimetres, double CodeSideMillimetres, bool Fits)
+public sealed record LabelLayout(IReadOnlyList<LabelLine> Lines, IReadOnlyList<LabelSign> Signs, double CodeLeftMillimetres, double CodeTopMillimetres, double CodeSideMillimetres, bool Fits)
 {
-    // Below 10 mm a phone does not read a code of 21 squares with its quiet zone at arm's length; 4.5 points are the least that can be read. Common practice, no source.
-    private const double LeastCode = 10, MostCode = 22, LeastPoints = 4.5, MostPoints = 9, Edge = 1.5, LeadingPerPoint = 0.41, AscentPerPoint = 0.3;
+    /// <summary>From point to point of a sign: a square of 10 mm, 1 cm², the least that the European rules allow (CLP, Annex I, from memory).</summary>
+    public const double SignMillimetres = 14.2;
 
-    /// <summary>Lays out a label in the largest letters that fit; what does not fit in the smallest is left out from the end, and <see cref="Fits"/> says so.</summary>
+    // Below 10 mm a phone does not read a code of 21 squares with its quiet zone at arm's length; 4.5 points are the least that can be read. Common practice, no source.
+    private const double LeastCode = 10, MostCode = 22, LeastPoints = 4.5, MostPoints = 9, Edge = 1.5, LeadingPerPoint = 0.41, AscentPerPoint = 0.3, Top = 0.5, Apart = 0.5;
+
+    /// <summary>Lays out a label in the largest letters that fit, whichever way code and signs leave the most room; what does not fit in the smallest is left out from the end, and <see cref="Fits"/> says so.</summary>
     /// <param name="content">What is to stand on it.</param>
     /// <param name="widthMillimetres">Its width.</param>
     /// <param name="heightMillimetres">Its height.</param>
     public static LabelLayout Of(LabelContent content, double widthMillimetres, double heightMillimetres)
     {
         ArgumentNullException.ThrowIfNull(content);
+        HazardSign[] signs = [.. content.Hazards.Select(h => HazardSign.Of(h.Pictogram)).OfType<HazardSign>().Distinct()];
         double code = Math.Min(MostCode, Math.Min(heightMillimetres - 2, widthMillimetres * 0.36));
-        if (code < LeastCode) code = 0;
-        double width = widthMillimetres - 2 * Edge - (code > 0 ? code - 1 : 0);
-        IReadOnlyList<LabelLine> lines = [];
-        for (double points = MostPoints; points >= LeastPoints; points -= 0.25)
+        LabelLayout? best = null;
+        double bestPoints = 0;
+        foreach (LabelLayout frame in Frames(signs, code < LeastCode ? 0 : code, widthMillimetres, heightMillimetres))
         {
-            lines = Set(content, points, width);
-            if (lines.Count == 0 || lines[^1].FootMillimetres <= heightMillimetres - Edge + 0.3) return new LabelLayout(lines, widthMillimetres - code, 0.5, code, Fits: true);
+            double width = widthMillimetres - 2 * Edge - Math.Max(0, widthMillimetres - Leftmost(frame, widthMillimetres) - 1);
+            for (double points = MostPoints; points >= LeastPoints && points > bestPoints; points -= 0.25)
+            {
+                IReadOnlyList<LabelLine> lines = Set(content, points, width);
+                if (lines.Count > 0 && lines[^1].FootMillimetres > heightMillimetres - Edge + 0.3) continue;
+                (best, bestPoints) = (frame with { Lines = lines, Fits = true }, points);
+                break;
+            }
         }
-        return new LabelLayout([.. lines.TakeWhile(l => l.FootMillimetres <= heightMillimetres - 0.8)], widthMillimetres - code, 0.5, code, Fits: false);
+        if (best is not null) return best;
+        double left = widthMillimetres - (code < LeastCode ? 0 : code);
+        return new LabelLayout([.. Set(content, LeastPoints, left - 2 * Edge + (left < widthMillimetres ? 1 : 0)).TakeWhile(l => l.FootMillimetres <= heightMillimetres - 0.8)], [], left, Top, widthMillimetres - left, Fits: false);
     }
+
+    /// <summary>The ways in which code and signs may stand at the right: one below the other, the code beside a column of signs, below it a row of them, or signs alone.</summary>
+    private static IEnumerable<LabelLayout> Frames(HazardSign[] signs, double code, double width, double height)
+    {
+        if (signs.Length == 0)
+        {
+            yield return new LabelLayout([], [], width - code, Top, code, Fits: false);
+            yield break;
+        }
+        double step = SignMillimetres + Apart, stack = signs.Length * step, room = height - 2 * Top;
+        double under = Math.Min(code, room - stack);
+        if (under >= LeastCode) yield return Framed(under, width - SignMillimetres - Apart, Top + under + Apart, 0, step);
+        if (code > 0 && stack <= room) yield return Framed(code, width - code - step, Top + Apart, 0, step);
+        double above = Math.Min(code, room - step);
+        if (above >= LeastCode && stack <= width / 2) yield return Framed(above, width - stack, Top + above + Apart, step, 0);
+        if (stack <= room) yield return Framed(0, width - SignMillimetres - Apart, Top + Apart, 0, step);
+        if (step <= room && stack <= 0.6 * width) yield return Framed(0, width - stack, Top + Apart, step, 0);
+
+        LabelLayout Framed(double side, double left, double top, double across, double down) =>
+            new([], [.. signs.Select((s, i) => new LabelSign(s, left + i * across, top + i * down))], width - side, Top, side, Fits: false);
+    }
+
+    private static double Leftmost(LabelLayout frame, double width) => frame.Signs.Select(s => s.LeftMillimetres).Append(frame.CodeSideMillimetres > 0 ? frame.CodeLeftMillimetres : width).Min();
 
     private static List<LabelLine> Set(LabelContent content, double points, double width)
     {
@@ -46,7 +88,7 @@ public sealed record LabelLayout(IReadOnlyList<LabelLine> Lines, double CodeLeft
         double y = Edge;
         Add(content.Name, points * 1.25, strong: true);
         foreach (string line in content.Lines) Add(line, points, strong: false);
-        if (content.Hazards.Count > 0) Add(string.Join(' ', content.Hazards.Select(h => h.Pictogram.Length > 0 ? $"{h.Statement} ({h.Code}, {h.Pictogram})" : $"{h.Statement} ({h.Code})")), points, strong: true);
+        if (content.Hazards.Count > 0) Add(LabelWords.Hazards(content.Hazards), points, strong: true);
         return lines;
 
         void Add(string words, double size, bool strong)

@@ -1,6 +1,7 @@
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
+using Alumroot.App.Print.Labels;
 using Alumroot.App.Sharing;
 
 namespace Alumroot.App.Print.Pdf;
@@ -37,6 +38,8 @@ internal sealed class PdfPaper : IDisposable
         PdfPage page = _document.AddPage();
         page.Width = XUnit.FromMillimeter(_paper.WidthMillimetres);
         page.Height = XUnit.FromMillimeter(_paper.HeightMillimetres);
+        // Whoever steps through the page by keyboard follows the tags.
+        page.Elements.SetName("/Tabs", "/S");
         _graphics = XGraphics.FromPdfPage(page);
     }
 
@@ -44,6 +47,20 @@ internal sealed class PdfPaper : IDisposable
     public void Tagged(PdfBlockLevelElementTag tag, Action draw)
     {
         _tags.BeginElement(tag);
+        draw();
+        _tags.End();
+    }
+
+    /// <summary>Draws a head cell of a table, which says what it heads.</summary>
+    /// <param name="ofColumn">Whether it heads its column; otherwise its row.</param>
+    /// <param name="draw">Draws its words.</param>
+    public void HeadCell(bool ofColumn, Action draw)
+    {
+        _tags.BeginElement(PdfBlockLevelElementTag.TableHeaderCell);
+        var scope = new PdfDictionary(_document);
+        scope.Elements.SetName("/O", "/Table");
+        scope.Elements.SetName("/Scope", ofColumn ? "/Column" : "/Row");
+        _tags.CurrentStructureElement.Elements["/A"] = scope;
         draw();
         _tags.End();
     }
@@ -74,6 +91,32 @@ internal sealed class PdfPaper : IDisposable
         double square = sideMillimetres * PointsPerMillimetre / code.Side;
         foreach ((int x, int y, int length) in code.Runs())
             _graphics!.DrawRectangle(XBrushes.Black, left * PointsPerMillimetre + x * square, top * PointsPerMillimetre + y * square, length * square, square);
+    }
+
+    /// <summary>A hazard sign, read aloud by its code and symbol.</summary>
+    public void Sign(HazardSign sign, double left, double top, double sideMillimetres)
+    {
+        var box = new XRect(left * PointsPerMillimetre, top * PointsPerMillimetre, sideMillimetres * PointsPerMillimetre, sideMillimetres * PointsPerMillimetre);
+        _tags.BeginElement(PdfIllustrationElementTag.Figure, $"{sign.Code}, {sign.Name}", box);
+        foreach (SignPart part in sign.Parts)
+        {
+            var path = new XGraphicsPath();
+            XPoint at = default;
+            foreach (SignStroke stroke in HazardSign.Strokes(part))
+            {
+                XPoint[] points = [.. stroke.Points.Select(p => new XPoint(box.X + p.X / HazardSign.Side * box.Width, box.Y + p.Y / HazardSign.Side * box.Height))];
+                switch (stroke.Letter)
+                {
+                    case 'M': path.StartFigure(); break;
+                    case 'L': path.AddLine(at, points[0]); break;
+                    case 'C': path.AddBezier(at, points[0], points[1], points[2]); break;
+                    default: path.CloseFigure(); break;
+                }
+                if (points.Length > 0) at = points[^1];
+            }
+            _graphics!.DrawPath(part.Ink switch { SignInk.Red => XBrushes.Red, SignInk.White => XBrushes.White, _ => XBrushes.Black }, path);
+        }
+        _tags.End();
     }
 
     /// <summary>The file.</summary>

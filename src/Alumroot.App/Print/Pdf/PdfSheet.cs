@@ -70,7 +70,10 @@ public sealed class PdfSheet
                 Lines(words.Text, points, strong: false, PdfBlockLevelElementTag.Paragraph, 0, Width - beside);
                 break;
             case PrintBlock.Items items:
-                for (int i = 0; i < items.Lines.Count; i++) Item(items.Numbered ? $"{i + 1}." : "–", items.Lines[i]);
+                _pdf.Tagged(PdfBlockLevelElementTag.List, () =>
+                {
+                    for (int i = 0; i < items.Lines.Count; i++) Item(items.Numbered ? $"{i + 1}." : "–", items.Lines[i]);
+                });
                 break;
             case PrintBlock.Mind mind:
                 double from = _y + 1;
@@ -92,8 +95,11 @@ public sealed class PdfSheet
         double points = 10 * Scale;
         Room(Leading(points) + 1);
         double foot = _y + points * 0.353;
-        _pdf.Tagged(PdfBlockLevelElementTag.Paragraph, () => _pdf.Text(mark, Edge, foot, points));
-        Lines(text, points, strong: false, PdfBlockLevelElementTag.Paragraph, 6, Width - 6);
+        _pdf.Tagged(PdfBlockLevelElementTag.ListItem, () =>
+        {
+            _pdf.Tagged(PdfBlockLevelElementTag.Label, () => _pdf.Text(mark, Edge, foot, points));
+            Lines(text, points, strong: false, PdfBlockLevelElementTag.ListBody, 6, Width - 6);
+        });
         _y += 0.8;
     }
 
@@ -124,10 +130,13 @@ public sealed class PdfSheet
                     double x = left;
                     IReadOnlyList<string> cell = lines[i];
                     bool strong = header || i == 0;
-                    _pdf.Tagged(strong ? PdfBlockLevelElementTag.TableHeaderCell : PdfBlockLevelElementTag.TableDataCell, () =>
+                    if (strong) _pdf.HeadCell(header, Cell);
+                    else _pdf.Tagged(PdfBlockLevelElementTag.TableDataCell, Cell);
+
+                    void Cell()
                     {
                         for (int n = 0; n < cell.Count; n++) _pdf.Text(cell[n], x + 1, _y + 0.8 + (n + 0.8) * Leading(points), points, strong);
-                    });
+                    }
                     left += widths[i];
                 }
             });
@@ -173,12 +182,18 @@ public sealed class PdfSheet
 
     private void Lines(string text, double points, bool strong, PdfBlockLevelElementTag tag, double indent, double width)
     {
-        foreach (string line in TextMeasure.Lines(text, points, strong, width))
+        IReadOnlyList<string> lines = TextMeasure.Lines(text, points, strong, width);
+        for (int next = 0; next < lines.Count;)
         {
             Room(Leading(points));
-            double foot = _y + points * 0.353;
-            _pdf.Tagged(tag, () => _pdf.Text(line, Edge + indent, foot, points, strong));
-            _y += Leading(points);
+            // As many lines as the page still takes are one element, so that they are read as one.
+            int last = Math.Min(lines.Count, next + Math.Max(1, (int)((Bottom - _y) / Leading(points))));
+            int from = next;
+            _pdf.Tagged(tag, () =>
+            {
+                for (int i = from; i < last; i++, _y += Leading(points)) _pdf.Text(lines[i], Edge + indent, _y + points * 0.353, points, strong);
+            });
+            next = last;
         }
     }
 

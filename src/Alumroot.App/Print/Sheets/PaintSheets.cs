@@ -20,8 +20,10 @@ internal static class PaintSheets
             new PrintBlock.Words(PaintWords.Sentence(answer), PrintTone.Lead),
             .. PaintWords.Cake(recipe) is { } cake ? (PrintBlock[])[new PrintBlock.Words(cake)] : [],
             new PrintBlock.Grid(SheetWords.InOrderOfUse, SheetWords.RecipeHeads, [4, 2, 4, 2, 3], [.. recipe.Parts.Select((p, i) => (IReadOnlyList<string>)[i == 0 ? answer.Pigment : p.Name, PaintFigures.Of(p.Grams.Value), PaintFigures.Span(p.Grams) ?? "as weighed", PaintFigures.Of(p.Millilitres.Value), ""])]),
+            new PrintBlock.Words(KeepingWords.Loss(answer)),
+            .. answer.Dose is { } dose ? (PrintBlock[])[new PrintBlock.Words($"Preservative: {KeepingWords.Take(dose)} {KeepingWords.Works(dose)}")] : [],
             new PrintBlock.Items(PaintWords.Work(recipe.Ask.Medium), Numbered: true),
-            new PrintBlock.Words(SheetWords.Expected(answer)),
+            new PrintBlock.Words($"{SheetWords.Expected(answer)} Keeps, assumed: {KeepingWords.Keeps(recipe.Ask.Medium, answer.Dose)}."),
             .. answer.Suits is { } suits ? suits.Reasons.Where(r => r.Rating != SuitRating.Works).Select(r => new PrintBlock.Mind(SuitWords.Of(r, suits))) : [],
             .. PaintWords.Mind(recipe.Ask.Medium).Select(c => new PrintBlock.Mind(c)),
             .. answer.Assumptions.Select(a => new PrintBlock.Words(a, PrintTone.Small)),
@@ -37,7 +39,8 @@ internal static class PaintSheets
             new PrintBlock.Words($"{medium?.Name ?? made.Medium}{(made.Lakes.Count > 0 ? $" of {string.Join(", ", made.Lakes.Select(l => l.Lake))}" : "")}, {TimeWords.Day(paint.At)}.", PrintTone.Lead),
             new PrintBlock.Grid(SheetWords.WentIn, SheetWords.WentInHeads, [4, 3], [.. made.Parts.Select(p => (IReadOnlyList<string>)[p.Name, p.Typed])]),
             .. made.Filled.Select(f => new PrintBlock.Words($"Filled {f.Count} {f.What}{(f.Where is { } where ? $", in {where}" : "")}.")),
-            .. made.Preservative is { } kept ? (PrintBlock[])[new PrintBlock.Words(LabelWords.Preservative(kept))] : [],
+            .. made.Preservative is { } kept ? (PrintBlock[])[new PrintBlock.Words(LabelWords.Preservative(made.PreservativeAmount is { } weighed ? $"{kept}, {weighed.Typed}" : kept))] : [],
+            .. made.CameOff is { } off ? (PrintBlock[])[new PrintBlock.Words(KeepingWords.CameOff(made, off))] : [],
             .. medium is null ? (PrintBlock[])[] : [new PrintBlock.Items(PaintWords.Work(medium), Numbered: true), .. PaintWords.Mind(medium).Select(c => new PrintBlock.Mind(c))],
         ])
         { Code = paint.Key.ToString() };
@@ -51,6 +54,8 @@ internal static class PaintSheets
         [
             new PrintBlock.Words(SheetWords.HandoutLead(answer, people), PrintTone.Lead),
             new PrintBlock.Grid(SheetWords.InOrderOfUse, SheetWords.HandoutHeads(people), [4, 3, 3, 3], [.. recipe.Parts.Select((p, i) => (IReadOnlyList<string>)[i == 0 ? answer.Pigment : p.Name, $"{PaintFigures.Of(p.Grams.Value)} g", $"{PaintFigures.Of(p.Millilitres.Value)} mL", $"{PaintFigures.Of(people * p.Grams.Value)} g"])]),
+            new PrintBlock.Words(KeepingWords.Loss(answer)),
+            .. answer.Dose is { } dose ? (PrintBlock[])[new PrintBlock.Words($"Preservative for each: {KeepingWords.Take(dose)} {dose.What.Caution}")] : [],
             new PrintBlock.Heading(SheetWords.WorkHeading),
             new PrintBlock.Items(PaintWords.Work(recipe.Ask.Medium), Numbered: true),
             new PrintBlock.Heading(SheetWords.KitHeading),

@@ -39,5 +39,5 @@ public sealed class SheetMaker(StudioStore store, PlanShelf plans, FootLine line
 
     private LakeInWork? Lake(Func<string, string?> typed) => LakesInWork.Find(store, plans, typed("lake") ?? "");
 
-    private PaintAnswer? Recipe(Func<string, string?> typed) => new PaintRequest(typed, PaintFields.Label, PaintLake.Of(store, typed(PaintRequest.Lake))).Answer;
+    private PaintAnswer? Recipe(Func<string, string?> typed) => new PaintRequest(typed, PaintFields.Label, PaintLake.Of(store, typed(PaintRequest.Lake)), PaintOwn.Of(store)).Answer;
 }

@@ -31,13 +31,20 @@ internal static class PaintOutput
             Fill = answer.Fill?.Name,
             FillMl = answer.Fill?.Millilitres,
             Filled = answer.Filled is { } n ? Tidy(n) : (double?)null,
+            FilledSpan = answer.FilledSpan is { } span ? Tidy(span) : (Estimate?)null,
             PoursEach = answer.Pours,
+            LossPercent = Tidy(answer.Loss.Fraction.Times(100)),
+            LossFrom = answer.Loss.Origin,
             CostEach = answer.CostEach is { } each ? Tidy(each) : (double?)null,
             FilmPhLow = r.Ask.Medium.FilmPhLow,
             FilmPhHigh = r.Ask.Medium.FilmPhHigh,
             r.Ask.Medium.TouchDry,
             r.Ask.Medium.ThroughDry,
             Keeping = r.Ask.Medium.Preservative,
+            Keeps = KeepingWords.Keeps(r.Ask.Medium, answer.Dose),
+            Preservative = answer.Dose is { } dose ? new { dose.What.Key, G = Tidy(dose.Grams), ActivePercent = Tidy(dose.ActiveFraction.Times(100)), dose.Working, Text = KeepingWords.Works(dose) } : null,
+            Tints = answer.Tints?.Tints.Select(t => new { PigmentPercent = 100 * t.PigmentFraction, L = new Estimate(Tidy(t.Colour.L), Tidy(t.Low.L), Tidy(t.High.L)), A = new Estimate(Tidy(t.Colour.A), Tidy(t.Low.A), Tidy(t.High.A)), B = new Estimate(Tidy(t.Colour.B), Tidy(t.Low.B), Tidy(t.High.B)), WithinDeltaE2000 = Tidy(t.WithinDeltaE2000) }),
+            TintsFrom = answer.Tints?.Basis,
             OrderOfWork = PaintWords.Work(r.Ask.Medium),
             Cautions = PaintWords.Mind(r.Ask.Medium),
             answer.Assumptions,
@@ -57,8 +64,16 @@ internal static class PaintOutput
         to.WriteLine();
         to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Pigment {100 * r.VolumeFraction.Value:0} % of the dry film by volume, critical {100 * r.CriticalFraction.Value:0} % ({100 * r.CriticalFraction.Low:0} to {100 * r.CriticalFraction.High:0}): {PaintWords.Film(r)}."));
         to.WriteLine($"Wet {Figure(r.WetMillilitres.Value)} ml, dry {Figure(r.DryMillilitres.Value)} ml; it shrinks by {Figure(100 * r.ShrinkageFraction)} %.");
-        if (answer is { Fill: { } fill, Filled: { } filled }) to.WriteLine($"Fills {Figure(filled)} {fill.Name} of {Figure(fill.Millilitres)} ml{(answer.Pours > 1 ? $", each poured {answer.Pours} times" : "")}.");
-        if (answer.CostEach is { } each) to.WriteLine($"Pigment for each: {Figure(each)}.");
+        if (answer is { Fill: { } fill, Filled: { } filled }) to.WriteLine($"Fills {Figure(filled)} ({PaintFigures.Span(answer.FilledSpan!.Value)}) {fill.Name} of {Figure(fill.Millilitres)} ml{(answer.Pours > 1 ? $", each poured {answer.Pours} times" : "")}.");
+        to.WriteLine(KeepingWords.Loss(answer));
+        if (answer.Dose is { } dose) to.WriteLine($"Preservative: {KeepingWords.Take(dose)} {KeepingWords.Works(dose)}");
+        to.WriteLine($"Keeps, assumed: {KeepingWords.Keeps(r.Ask.Medium, answer.Dose)}.");
+        if (answer.CostEach is { } each) to.WriteLine($"Cost of each: {Figure(each)}, {KeepingWords.CostParts(answer)}.");
+        if (answer.Tints is { } told)
+        {
+            foreach (Alumroot.Colour.Film.ExpectedTint tint in told.Tints) to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Tint of {100 * tint.PigmentFraction:0.##} %: {TintWords.Numbers(tint)}, within {tint.WithinDeltaE2000:0.0}."));
+            to.WriteLine(told.Basis);
+        }
         if (PaintWords.Cake(r) is { } cake) to.WriteLine(cake);
         if (answer.Suits is { } suits)
         {
