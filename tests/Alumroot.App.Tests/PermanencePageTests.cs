@@ -4,6 +4,7 @@ using Alumroot.Colour.Colorimetry;
 using Alumroot.Permanence.Fading;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
+using CsCheck;
 
 namespace Alumroot.App.Tests;
 
@@ -84,6 +85,11 @@ public sealed class PermanencePageTests
         Assert.Contains("on a bright wall", page.Text, StringComparison.Ordinal);
         Assert.Contains("No answer yet", page.Text, StringComparison.Ordinal);
 
+        // The table is what the verb reads, and it says the same class.
+        string file = Path.Combine(studio.Folder, "series.csv");
+        await File.WriteAllBytesAsync(file, await studio.BytesAsync("/permanence/E-01/series.csv"), TestContext.Current.CancellationToken);
+        Assert.Contains(FormattableString.Invariant($"like reference {rose.Found.Criteria[0].Class!.Value.Value:0.0}"), (await Verbs.Command.Of(["fade", file])).Data, StringComparison.Ordinal);
+
         page = await studio.SendAsync(page.Forms.Single(f => f.Action.EndsWith("/end", StringComparison.Ordinal)));
         Assert.Contains("This exposure has ended", page.Text, StringComparison.Ordinal);
         Assert.Null(studio.Store.Exposure(SubjectKey.Exposure(1))!.ReadyAt);
@@ -141,6 +147,15 @@ public sealed class PermanencePageTests
         Assert.Contains(said, page.Text, StringComparison.Ordinal);
         Assert.Equal(said.Contains("Mlx", StringComparison.Ordinal) ? 1 : 0, studio.Store.Exposure(SubjectKey.Exposure(1))!.Logs.Count);
     }
+
+    [Fact]
+    public void Whatever_a_logger_wrote_is_summed_or_refused_in_a_sentence() =>
+        Gen.Select(Gen.OneOf(Gen.String, Gen.Select(Gen.String[Gen.Char["0123456789-:;,. \t\nTlux/"], 0, 200], t => "time,lux\n" + t)), Gen.Bool.Nullable()).Sample((text, dayFirst) =>
+        {
+            (LightLogged? log, string? trouble) = LightForm.ReadLog(text, "file.csv", dayFirst, DateTimeOffset.UnixEpoch);
+            Assert.True(log is null != trouble is null);
+            if (log is not null) Assert.True(log.Dose.Low <= log.Dose.MegaluxHours && log.Dose.MegaluxHours <= log.Dose.High && log.Steps.Count > 0);
+        });
 
     // ASTM D281: 93 V/m; 3.6 mL of oil for 5 g are 66.96 g in 100 g, by hand.
     [Fact]

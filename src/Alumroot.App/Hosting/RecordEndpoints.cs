@@ -1,6 +1,8 @@
 using System.Globalization;
+using Alumroot.App.Permanence;
 using Alumroot.App.Recording;
 using Alumroot.Studio;
+using Alumroot.Studio.Exchange;
 using Alumroot.Studio.Journal;
 
 namespace Alumroot.App.Hosting;
@@ -19,7 +21,17 @@ internal static class RecordEndpoints
         RouteGroupBuilder permanence = app.MapGroup("/permanence");
         PermanenceEndpoints.Map(permanence);
         permanence.MapGet("/{key}/ready.ics", Calendar);
+        permanence.MapGet("/{key}/series.csv", Series);
         StudioEndpoints.Map(app.MapGroup("/studio"));
+    }
+
+    /// <summary>The changes of an exposure against dose, as the verb <c>fade</c> reads them.</summary>
+    private static IResult Series(string key, StudioStore studio, TimeProvider clock)
+    {
+        if (SubjectKey.TryRead(key) is not { Class: SubjectClass.Exposure } subject || studio.Exposure(subject) is not { } exposure) return TypedResults.NotFound();
+        IEnumerable<string> lines = ExposureFound.Of(exposure, clock.GetLocalNow()).Series
+            .SelectMany(s => s.Strips.SelectMany(r => r.Points.Select(p => Csv.Line(s.Name, r.Replicate, Math.Round(p.DoseMegaluxHours, 5), Math.Round(p.DeltaE, 3))))).Prepend(Csv.Line("series", "replicate", "dose_mlxh", "de"));
+        return TypedResults.Text(string.Concat(lines), "text/csv; charset=utf-8");
     }
 
     /// <summary>The end of a wait as a calendar file (RFC 5545).</summary>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Alumroot.App.Colours;
 using Alumroot.Colour.Colorimetry;
-using Alumroot.Permanence.Tests;
+using Alumroot.Permanence.OtherTests;
 using Alumroot.Quantities.Reading;
 using Alumroot.Studio;
 using Alumroot.Studio.Documents;

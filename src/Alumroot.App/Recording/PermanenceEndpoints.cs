@@ -5,7 +5,7 @@ using Alumroot.App.Permanence;
 using Alumroot.App.Photographs;
 using Alumroot.App.Words;
 using Alumroot.Colour.Photograph;
-using Alumroot.Permanence.Tests;
+using Alumroot.Permanence.OtherTests;
 using Alumroot.Studio;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;

@@ -18,7 +18,7 @@ public static class ListVerb
         ArgumentNullException.ThrowIfNull(channels);
         var words = new Argument<string[]>("words") { HelpName = "WORDS", Arity = ArgumentArity.ZeroOrMore, Description = "only those whose entries hold all these words or their beginnings" };
         Option<bool> csv = StudioVerb.TableOption(), utc = StudioVerb.UtcOption();
-        var waiting = new Option<bool>("--waiting") { Description = "only batches whose wait is set, the earliest first" };
+        var waiting = new Option<bool>("--waiting") { Description = "only what waits for you, the earliest first" };
         Option<bool> json = StudioVerb.JsonOption();
         Option<string?> folder = StudioVerb.FolderOption();
         var verb = new Verb(

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Alumroot.Permanence.Tests;
+using Alumroot.Permanence.OtherTests;
 
 namespace Alumroot.App.Words;
 

@@ -8,8 +8,8 @@ public sealed class FadingAnalysisTests
     // ALUMROOT_ALL_TESTS=1 runs the 500 of docs/models/fading.md.
     private static readonly int Count = Environment.GetEnvironmentVariable("ALUMROOT_ALL_TESTS") == "1" ? 500 : 110;
 
-    private static readonly Lazy<IReadOnlyList<(SimulatedTest Test, CriterionFound Found)>> Simulated = new(() =>
-        [.. ParallelEnumerable.Range(1, Count).AsOrdered().Select(n => new SimulatedTest((ulong)n * 104_729)).Select(t => (t, FadingAnalysis.Analyse(t.Series)[0].Criteria[0]))]);
+    private static readonly Lazy<IReadOnlyList<(SimulatedTest Test, CriterionFound Found, SampleFound Whole)>> Simulated = new(() =>
+        [.. ParallelEnumerable.Range(1, Count).AsOrdered().Select(n => new SimulatedTest((ulong)n * 104_729)).Select(t => (t, FadingAnalysis.Analyse(t.Series)[0])).Select(f => (f.t, f.Item2.Criteria[0], f.Item2))]);
 
     [Fact]
     public void Classes_are_nearer_than_by_straight_lines_between_readings()
@@ -17,7 +17,7 @@ public sealed class FadingAnalysisTests
         // The plain way of the bench: mean of the strips, straight in the logarithm of dose between readings, then between references.
         double ours = 0, plain = 0;
         int n = 0;
-        foreach ((SimulatedTest test, CriterionFound found) in Simulated.Value)
+        foreach ((SimulatedTest test, CriterionFound found, _) in Simulated.Value)
         {
             if (found.Class is not { } c || Plain(test) is not { } p) continue;
             ours += (c.Value - test.Class) * (c.Value - test.Class);
@@ -32,12 +32,25 @@ public sealed class FadingAnalysisTests
     [Fact]
     public void Nine_truths_in_ten_lie_within_the_spans()
     {
-        (SimulatedTest Test, CriterionFound Found)[] told = [.. Simulated.Value.Where(s => s.Found.Class is not null)];
+        (SimulatedTest Test, CriterionFound Found, SampleFound Whole)[] told = [.. Simulated.Value.Where(s => s.Found.Class is not null)];
         double classes = told.Count(s => Holds(s.Found.Class!.Value, s.Test.Class)) / (double)told.Length, doses = told.Count(s => Holds(s.Found.DoseMegaluxHours!.Value, s.Test.Dose)) / (double)told.Length;
         Assert.InRange(classes, 0.85, 0.96);
         Assert.InRange(doses, 0.83, 0.95);
         // Hardly ever is a bound given where a number is right.
         Assert.True(told.Length >= 0.97 * Count);
+    }
+
+    [Fact]
+    public void Nine_true_curves_in_ten_lie_within_the_band()
+    {
+        (double At, double Low, double High, double Truth)[] points =
+        [
+            .. Simulated.Value.SelectMany(s => new[] { 5, 10, 20, 40 }.Select(i => (Point: s.Whole.Curve[i], Half: s.Whole.CurveHalfWidths[i], s.Test)))
+                .Select(p => (p.Point.DoseMegaluxHours, p.Point.DeltaE - p.Half, p.Point.DeltaE + p.Half, p.Test.Truth(p.Point.DoseMegaluxHours))),
+        ];
+        double inside = points.Count(p => p.Truth >= p.Low && p.Truth <= p.High) / (double)points.Length;
+        Assert.InRange(inside, 0.82, 0.97);
+        Assert.True(points.Average(p => (p.High - p.Low) / Math.Max(1, p.Truth)) < 1);
     }
 
     [Theory]

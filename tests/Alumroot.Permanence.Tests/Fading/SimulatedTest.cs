@@ -21,7 +21,7 @@ internal sealed class SimulatedTest
         double share = Between(0.05, 0.95);
         Dose = Math.Exp((1 - share) * Math.Log(scale[below - 1]) + share * Math.Log(scale[below]));
         Class = below + share;
-        Func<double, double> shape = Shape(_random.NextBelow(8));
+        Func<double, double> shape = Truth = Shape(_random.NextBelow(8));
         _lengths = _random.NextFraction() < 0.5;
         double[] noises = [0.1, 0.2, 0.3, 0.4, 0.6];
         _noise = noises[_random.NextBelow(_lengths ? 4 : 5)];
@@ -43,6 +43,9 @@ internal sealed class SimulatedTest
     internal double Class { get; }
 
     internal IReadOnlyList<FadingSeries> Series { get; }
+
+    /// <summary>The true difference after a dose.</summary>
+    internal Func<double, double> Truth { get; }
 
     private double Between(double low, double high) => low + (high - low) * _random.NextFraction();
 

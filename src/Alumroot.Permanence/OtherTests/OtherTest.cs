@@ -1,6 +1,6 @@
 using Alumroot.Quantities.Tables;
 
-namespace Alumroot.Permanence.Tests;
+namespace Alumroot.Permanence.OtherTests;
 
 /// <summary>Something that a test asks for.</summary>
 /// <param name="Key">Its key, such as <c>powder</c>.</param>

@@ -1,4 +1,4 @@
-namespace Alumroot.Permanence.Tests;
+namespace Alumroot.Permanence.OtherTests;
 
 /// <summary>The formulas of the other tests.</summary>
 internal static class TestFormula
