@@ -13,6 +13,9 @@ namespace Alumroot.App.Permanence;
 /// <param name="DeltaE">CIE 1976 difference, the formula of the grey scale.</param>
 public sealed record StripChange(int Reading, string Sample, int Strip, Lab Before, Lab After, double DeltaE)
 {
+    /// <summary>How far either colour may be off, in CIEDE2000; null when nothing bounds it.</summary>
+    public double? WithinDeltaE2000 { get; private init; }
+
     // A reading within an hour of the beginning shows how the halves differed before any light told.
     private const double AtFirstHours = 1;
 
@@ -33,9 +36,9 @@ public sealed record StripChange(int Reading, string Sample, int Strip, Lab Befo
                 if (strip.Covered is { } covered)
                 {
                     Lab moved = known && before!.Covered is { } c0 ? Plus(Of(covered), Of(before.Exposed), Of(c0)) : Of(covered);
-                    changes.Add(new StripChange(i, strip.Sample, strip.Strip, moved, after, Distance(moved, after)));
+                    changes.Add(new StripChange(i, strip.Sample, strip.Strip, moved, after, Distance(moved, after)) { WithinDeltaE2000 = strip.WithinDeltaE2000 });
                 }
-                else if (known) changes.Add(new StripChange(i, strip.Sample, strip.Strip, Of(before!.Exposed), after, Distance(Of(before.Exposed), after)));
+                else if (known) changes.Add(new StripChange(i, strip.Sample, strip.Strip, Of(before!.Exposed), after, Distance(Of(before.Exposed), after)) { WithinDeltaE2000 = strip.WithinDeltaE2000 });
                 if (!known && (atFirst || strip.Covered is null)) first[key] = strip;
             }
         }

@@ -57,7 +57,7 @@ internal sealed class StripForm
         {
             Lab? covered = form.Colour(typed(place.CoveredField), place.CoveredField, $"{place.Name}, covered half"), exposed = form.Colour(typed(place.ExposedField), place.ExposedField, $"{place.Name}, half in the light");
             if (exposed is null && covered is not null) form._troubles[place.ExposedField] = $"{place.Name}: the covered half is typed, the half in the light is not. Type both, or only the half in the light.";
-            if (exposed is { } e) strips.Add(new StripRead(place.Sample.Name, place.Strip, Text(e)) { Covered = covered is { } c ? Text(c) : null });
+            if (exposed is { } e) strips.Add(new StripRead(place.Sample.Name, place.Strip, Text(e)) { Covered = covered is { } c ? Text(c) : null, WithinDeltaE2000 = LabReading.InstrumentUnits });
         }
         if (strips.Count == 0 && form._troubles.Count == 0) form._troubles[StripPlace.Of(exposure) is [var first, ..] ? first.ExposedField : Note] = "No strip was read. Type L*, a*, b* of one half in the light at least.";
         DateTimeOffset? next = form.NextLook(typed(Next), now);

@@ -116,6 +116,7 @@ internal static class PermanenceEndpoints
             strips.Add(new StripRead(place.Sample.Name, place.Strip, StripForm.Text(exposed.Colour))
             {
                 Covered = covered is null ? null : StripForm.Text(covered.Colour),
+                WithinDeltaE2000 = exposed.IntervalDeltaE2000 is { } w ? Math.Round(Math.Max(w, covered?.IntervalDeltaE2000 ?? w), 2) : null,
                 Areas = [Number(posted.Text(place.CoveredField)), Number(posted.Text(place.ExposedField))],
             });
         }

@@ -41,7 +41,7 @@ internal static class DemoLight
             DateTimeOffset at = begun.AddDays(reading.GetProperty("day").GetDouble());
             StripRead[] strips =
             [
-                .. reading.GetProperty("strips").EnumerateArray().Select(s => new StripRead(s.GetProperty("sample").GetString()!, s.GetProperty("strip").GetInt32(), Lab(s.GetProperty("exposed"))) { Covered = Lab(s.GetProperty("covered")) }),
+                .. reading.GetProperty("strips").EnumerateArray().Select(s => new StripRead(s.GetProperty("sample").GetString()!, s.GetProperty("strip").GetInt32(), Lab(s.GetProperty("exposed"))) { Covered = Lab(s.GetProperty("covered")), WithinDeltaE2000 = 1 }),
             ];
             TimeSpan wait = WaitText.Read(exposure.GetProperty("next").GetString()!)!.Value;
             entries.Add(new ExposureRead(strips) { How = "instrument, typed", ReadyAt = at + wait }.ToEntry(Next(), key, at));

@@ -119,6 +119,9 @@ public sealed record StripRead(string Sample, int Strip, LabText Exposed)
     /// <summary>The covered half, read at the same time; null when only the half in the light was read.</summary>
     public LabText? Covered { get; init; }
 
+    /// <summary>Nine times in ten neither colour is farther from the truth, in CIEDE2000; null when nothing bounds it.</summary>
+    public double? WithinDeltaE2000 { get; init; }
+
     /// <summary>Numbers of the areas of a photograph that were the covered and the exposed half; null when typed.</summary>
     public IReadOnlyList<int>? Areas { get; init; }
 }
