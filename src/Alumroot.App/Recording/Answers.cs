@@ -33,12 +33,13 @@ internal static class Answers
 
     private static RedirectHttpResult Show(string address, string name, string value, params (string, string?)[] more) => Again(address, [(name, value), .. more]);
 
-    /// <summary>The page of a batch, lot or paint.</summary>
+    /// <summary>The page of a batch, lot, paint or trial.</summary>
     public static string Page(SubjectKey key) => key.Class switch
     {
         SubjectClass.Batch => $"/lakes/{key}",
         SubjectClass.Lot => $"/shelf/{key}",
         SubjectClass.Paint => $"/paints/{key}",
+        SubjectClass.Trial => $"/trials/{key}",
         _ => "/studio",
     };
 }

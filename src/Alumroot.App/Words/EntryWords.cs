@@ -33,6 +33,9 @@ public static class EntryWords
             TargetKept target => $"target {target.Title}: {target.Patches.Count} colours",
             PaintMade paint => $"made: {paint.Title}, {string.Join(", ", paint.Parts.Select(p => $"{p.Name} {p.Typed}"))}{(paint.Filled.Count > 0 ? $"; filled {string.Join(", ", paint.Filled.Select(f => $"{f.Count} {f.What}{(f.Where is { } where ? $" ({where})" : "")}"))}" : "")}",
             PaintUsedUp => "used up",
+            TrialBegun trial => $"trial: {trial.Title}, {trial.Jars.Count} jars, {string.Join(", ", trial.Factors.Select(f => f.Name))}",
+            TrialJarRead read => KeptTrialWords.Read(read),
+            TrialEnded => "trial ended",
             Withdrawn => "undone",
             _ => "note",
         };

@@ -89,6 +89,9 @@ public static class TrialWords
         };
     }
 
+    /// <summary>A value with its span, or that its span is not known.</summary>
+    public static string Span(Quantities.Estimate value) => double.IsFinite(value.Low) ? $"{Figure(value.Value)} ({Figure(value.Low)} to {Figure(value.High)})" : $"{Figure(value.Value)} (span not known)";
+
     /// <summary>A number with three or four figures.</summary>
     public static string Figure(double value) => !double.IsFinite(value) ? "not known"
         : value == 0 ? "0" : Math.Round(value, Math.Clamp(3 - (int)Math.Ceiling(Math.Log10(Math.Abs(value))), 0, 6)).ToString("0.######", CultureInfo.InvariantCulture);

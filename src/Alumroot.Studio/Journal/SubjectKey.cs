@@ -15,11 +15,14 @@ public enum SubjectClass
     /// <summary>One making of a paint.</summary>
     Paint,
 
+    /// <summary>One row of jars.</summary>
+    Trial,
+
     /// <summary>The studio itself: its bowls and its ways.</summary>
     Studio,
 }
 
-/// <summary>What an entry is about: batch <c>26-014</c>, the fourteenth of 2026, lot <c>lot-7</c>, paint <c>P-07</c>, or the <c>studio</c>. Immutable.</summary>
+/// <summary>What an entry is about: batch <c>26-014</c>, the fourteenth of 2026, lot <c>lot-7</c>, paint <c>P-07</c>, trial <c>T-05</c>, or the <c>studio</c>. Immutable.</summary>
 public readonly partial record struct SubjectKey : IComparable<SubjectKey>
 {
     private const string StudioWord = "studio";
@@ -29,13 +32,13 @@ public readonly partial record struct SubjectKey : IComparable<SubjectKey>
     /// <summary>The studio itself.</summary>
     public static SubjectKey Studio { get; } = new(SubjectClass.Studio, 0, 0);
 
-    /// <summary>Batch, lot, paint or the studio.</summary>
+    /// <summary>Batch, lot, paint, trial or the studio.</summary>
     public SubjectClass Class { get; }
 
     /// <summary>The last two digits of the year of a batch; 0 for others.</summary>
     public int Year { get; }
 
-    /// <summary>The count within the year, or of all lots or paints.</summary>
+    /// <summary>The count within the year, or of all of its kind.</summary>
     public int Count { get; }
 
     /// <summary>The key of a batch.</summary>
@@ -51,6 +54,10 @@ public readonly partial record struct SubjectKey : IComparable<SubjectKey>
     /// <param name="count">From 1 to 999 999.</param>
     public static SubjectKey Paint(int count) => new(SubjectClass.Paint, 0, InRange(count));
 
+    /// <summary>The key of a trial.</summary>
+    /// <param name="count">From 1 to 999 999.</param>
+    public static SubjectKey Trial(int count) => new(SubjectClass.Trial, 0, InRange(count));
+
     /// <summary>Reads a key; null when the text is none.</summary>
     public static SubjectKey? TryRead(string? text)
     {
@@ -59,10 +66,11 @@ public readonly partial record struct SubjectKey : IComparable<SubjectKey>
         if (BatchShape().Match(text) is { Success: true } batch) return Positive(batch.Groups[2].Value) is { } count ? Batch(Number(batch.Groups[1].Value), count) : null;
         if (LotShape().Match(text) is { Success: true } lot) return Positive(lot.Groups[1].Value) is { } count ? Lot(count) : null;
         if (PaintShape().Match(text) is { Success: true } paint) return Positive(paint.Groups[1].Value) is { } count ? Paint(count) : null;
+        if (TrialShape().Match(text) is { Success: true } trial) return Positive(trial.Groups[1].Value) is { } count ? Trial(count) : null;
         return null;
     }
 
-    /// <summary>Earlier keys first, batches before lots before paints, the studio last.</summary>
+    /// <summary>Earlier keys first, batches before lots before paints before trials, the studio last.</summary>
     public int CompareTo(SubjectKey other) => (Class, Year, Count).CompareTo((other.Class, other.Year, other.Count));
 
     /// <summary>The key as it is written.</summary>
@@ -71,6 +79,7 @@ public readonly partial record struct SubjectKey : IComparable<SubjectKey>
         SubjectClass.Studio => StudioWord,
         SubjectClass.Lot => string.Create(CultureInfo.InvariantCulture, $"lot-{Count}"),
         SubjectClass.Paint => string.Create(CultureInfo.InvariantCulture, $"P-{Count:00}"),
+        SubjectClass.Trial => string.Create(CultureInfo.InvariantCulture, $"T-{Count:00}"),
         _ => string.Create(CultureInfo.InvariantCulture, $"{Year:00}-{Count:000}"),
     };
 
@@ -100,4 +109,7 @@ public readonly partial record struct SubjectKey : IComparable<SubjectKey>
 
     [GeneratedRegex(@"\AP-([0-9]{2,6})\z")]
     private static partial Regex PaintShape();
+
+    [GeneratedRegex(@"\AT-([0-9]{2,6})\z")]
+    private static partial Regex TrialShape();
 }

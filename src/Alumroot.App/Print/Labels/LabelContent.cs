@@ -53,6 +53,14 @@ public sealed record LabelContent(string Name, IReadOnlyList<string> Lines, IRea
         return new LabelContent($"{lake.Plan?.Dyestuff ?? "White ground"} lake", [Pigment(lake), LabelWords.Net(left), LabelWords.Lot(lake.Key, [], at), LabelWords.Dust], [], lake.Key.ToString()).Tidy();
     }
 
+    /// <summary>The labels of a trial's jars, in the order of making; none when its design was taken back.</summary>
+    public static IReadOnlyList<LabelContent> OfTrial(TrialState trial)
+    {
+        ArgumentNullException.ThrowIfNull(trial);
+        return trial.Begun is not { } begun ? [] :
+            [.. trial.Jars.Select(j => new LabelContent(LabelWords.Jar(trial.Key, j.Jar.Order), [.. begun.Factors.Select((_, i) => KeptTrialWords.Setting(begun, j.Jar, i)), KeptTrialWords.Amounts(j.Jar), LabelWords.Lot(trial.Key, [], trial.At)], [], $"{trial.Key}/{j.Jar.Order}").Tidy())];
+    }
+
     private static string Pigment(BatchState lake) => LabelWords.Pigment(lake.Plan, PaintLake.DyestuffOf(lake));
 
     private LabelContent Tidy() => this with { Lines = [.. Lines.Where(l => l.Length > 0)] };
