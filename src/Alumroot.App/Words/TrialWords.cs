@@ -75,14 +75,14 @@ public static class TrialWords
     /// <summary>"sure" or "cannot tell".</summary>
     public static string Of(Verdict verdict) => verdict == Verdict.Sure ? "sure" : "cannot tell";
 
-    /// <summary>Why a recipe is worth a jar.</summary>
-    public static string Because(NextFound found)
+    /// <summary>Why a recipe is worth a jar, or a batch.</summary>
+    public static string Because(NextFound found, string thing = "jar")
     {
         ArgumentNullException.ThrowIfNull(found);
         string where = string.Join(" and ", found.Where.Select(s => $"{s.Factor} {s.Name}"));
         return found.Because switch
         {
-            WorthBecause.ExpectedNearer => "because it is expected to come nearer than any jar so far",
+            WorthBecause.ExpectedNearer => $"because it is expected to come nearer than any {thing} so far",
             WorthBecause.NeverTogether => $"because {where} were never put together",
             WorthBecause.LittleKnown => where.Length > 0 ? $"because little is known near {where}, and it may come nearer" : "because little is known there, and it may come nearer",
             _ => "because nothing better is in sight: make the best one again and see how well it repeats",
