@@ -32,12 +32,15 @@ internal static class DemoRecord
             entries.Add(new TargetKept(Text(target, "title")!, [.. target.GetProperty("patches").EnumerateArray().Select(p => new LabText(p[0].GetDouble(), p[1].GetDouble(), p[2].GetDouble()))])
                 .ToEntry(Id("target-1"), SubjectKey.Studio, now - ShelfFilled + TimeSpan.FromMinutes(90)));
         var counts = new Dictionary<int, int>();
+        var keys = new Dictionary<string, SubjectKey>(StringComparer.Ordinal);
         foreach (JsonElement lake in root.GetProperty("lakes").EnumerateArray())
         {
             DateTimeOffset begun = now - TimeSpan.FromDays(lake.GetProperty("days").GetDouble());
             int count = counts[begun.Year] = counts.GetValueOrDefault(begun.Year) + 1;
-            Lake(lake, SubjectKey.Batch(begun.Year, count), begun, lots, entries);
+            SubjectKey key = keys[Text(lake, "name")!] = SubjectKey.Batch(begun.Year, count);
+            Lake(lake, key, begun, lots, Text(lake, "repeats") is { } first ? keys[first] : null, entries);
         }
+        DemoTrial.Add(root.GetProperty("trials"), now, entries);
         return [.. entries.OrderBy(e => e.At.UtcTicks)];
     }
 
@@ -55,14 +58,14 @@ internal static class DemoRecord
         return keys;
     }
 
-    private static void Lake(JsonElement lake, SubjectKey key, DateTimeOffset begun, Dictionary<string, string> lots, List<Entry> entries)
+    private static void Lake(JsonElement lake, SubjectKey key, DateTimeOffset begun, Dictionary<string, string> lots, SubjectKey? repeats, List<Entry> entries)
     {
         JsonElement plan = lake.GetProperty("plan");
         PlanRequest request = PlanRequest.From(field => Text(plan, field));
         Dictionary<LotClass, string> chosen = lake.TryGetProperty("lots", out JsonElement named)
             ? named.EnumerateObject().ToDictionary(l => Enum.Parse<LotClass>(l.Name, ignoreCase: true), l => lots[l.Value.GetString()!])
             : [];
-        BatchPlanned planned = BatchBeginning.Of(PlanReader.Read(request)) with { Lots = [.. chosen.Select(c => new LotChoice(c.Key, c.Value))] };
+        BatchPlanned planned = BatchBeginning.Of(PlanReader.Read(request)) with { Lots = [.. chosen.Select(c => new LotChoice(c.Key, c.Value))], FromBatch = repeats?.ToString(), Origin = repeats is null ? BatchOrigin.Own : BatchOrigin.Repeat };
         DateTimeOffset at = begun;
         int number = 0;
         entries.Add(planned.ToEntry(Next(), key, at));
@@ -119,5 +122,6 @@ internal static class DemoRecord
 
     private static string? Text(JsonElement element, string name) => element.TryGetProperty(name, out JsonElement text) ? text.GetString() : null;
 
-    private static EntryId Id(string text) => EntryId.TryRead($"demo-{text}")!.Value;
+    /// <summary>An entry number of the demo.</summary>
+    internal static EntryId Id(string text) => EntryId.TryRead($"demo-{text}")!.Value;
 }

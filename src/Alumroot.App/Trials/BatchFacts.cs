@@ -77,7 +77,7 @@ public sealed record BatchFacts(SubjectKey Key, DateTimeOffset At, PlanRequest R
             FinalPh = read ?? (input.Aim as PlanAim.ToPh)?.Ph.Value,
             PhIsRead = read is not null,
             TemperatureCelsius = Math.Round(warmth ?? input.Temperature.Celsius, 1),
-            PigmentGrams = 1000 * batch.PigmentKg,
+            PigmentGrams = batch.Stage is < BatchStage.DryCake or BatchStage.GivenUp ? null : Cake(done) ?? 1000 * batch.PigmentKg,
             Colours = batch.Entries.Where(e => e.Standing == Standing.Stands).Select(e => (DocumentText.Read(e.Entry) as DocumentReading.Known)?.Document).OfType<SwatchRead>().GroupBy(s => s.State).ToDictionary(g => g.Key, g => g.Last()),
             Lots = LotsOf(plan, done),
         };
@@ -89,6 +89,10 @@ public sealed record BatchFacts(SubjectKey Key, DateTimeOffset At, PlanRequest R
         ArgumentNullException.ThrowIfNull(lab);
         return new Lab(lab.LabL, lab.LabA, lab.LabB);
     }
+
+    // The dry cake, so that what grinding and sieving lose does not look like yield; without its weight the latest there is.
+    private static double? Cake(IReadOnlyList<(BatchStep Step, Act Act)> done) =>
+        1000 * done.Where(d => d.Act == Acts.DryDone || d.Act == Acts.DryWeighed).SelectMany(d => d.Step.Values).LastOrDefault(v => v is { Name: "amount", SiUnit: Measured.Kilogram })?.SiValue;
 
     // What was taken from the shelf counts before what the plan meant.
     private static Dictionary<LotClass, string> LotsOf(BatchPlanned plan, IReadOnlyList<(BatchStep Step, Act Act)> done)
