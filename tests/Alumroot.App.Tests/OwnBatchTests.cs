@@ -36,7 +36,7 @@ public sealed class OwnBatchTests
         Assert.Contains("26-001 madder potash-alum 0.5 soda-ash 5.5 40 0.1", page.Text, StringComparison.Ordinal);
         Assert.Contains("The next batch:", page.Text, StringComparison.Ordinal);
         Assert.Contains("because", page.Text, StringComparison.Ordinal);
-        Assert.Contains("yield, foretold by the others", page.Text, StringComparison.Ordinal);
+        Assert.Contains("yield, foretold measured", page.Text, StringComparison.Ordinal);
         Assert.Contains("Best so far dyestuff madder, salt potash-alum, salt per g 0.5, alkali soda-ash, final pH 7.5", page.Text, StringComparison.Ordinal);
         string plan = System.Net.WebUtility.HtmlDecode(page.Html[page.Html.IndexOf("/lakes/plan?", StringComparison.Ordinal)..].Split('"')[0]);
         Assert.Contains("salt-amount=50%20g", plan, StringComparison.Ordinal);

@@ -23,7 +23,7 @@ public sealed record BatchLearning(IReadOnlyList<BatchFacts> Rows, IReadOnlyList
     public const int LeastRows = 5;
 
     /// <summary>Names of the factors.</summary>
-    public const string Dyestuff = "dyestuff", Salt = "salt", SaltPerGram = "salt per g", Alkali = "alkali", FinalPh = "final pH", Temperature = "temp, C";
+    public const string Dyestuff = "dyestuff", Salt = "salt", SaltPerGram = "salt per g", Alkali = "alkali", FinalPh = "final pH", Temperature = "temp";
 
     /// <summary>The response that is pigment for each gram of dyestuff.</summary>
     public const string Yield = "yield";

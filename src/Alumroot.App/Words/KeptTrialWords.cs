@@ -69,12 +69,12 @@ public static class KeptTrialWords
         return all.Length > 0 ? $"jar {read.Jar}: {all}" : $"jar {read.Jar}";
     }
 
-    /// <summary>What waits: "jar 3: look at it", or all jars that wait for that time.</summary>
+    /// <summary>What waits: "look at jars 3, 5 and write what you read".</summary>
     public static string Waits(TrialState trial)
     {
         ArgumentNullException.ThrowIfNull(trial);
         int[] jars = [.. trial.Jars.Where(j => j.ReadyAt is { } at && at == trial.ReadyAt).Select(j => j.Jar.Order)];
-        return jars.Length == trial.Jars.Count ? "look at the jars and write what you read" : $"look at jar {string.Join(", ", jars)} and write what you read";
+        return jars.Length == trial.Jars.Count ? "look at the jars and write what you read" : $"look at {(jars.Length == 1 ? "jar" : "jars")} {string.Join(", ", jars)} and write what you read";
     }
 
     /// <summary>What the head of a result says.</summary>

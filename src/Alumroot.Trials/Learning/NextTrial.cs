@@ -70,7 +70,7 @@ public sealed class NextTrial
         (Recipe next, double gain) = refined.Length > 0 ? refined[0] : (best, 0);
         bool repeat = gain <= 1e-3 * Math.Max(Math.Abs(least), 1e-9);
         if (repeat) (next, gain) = (best, 0);
-        (WorthBecause because, IReadOnlyList<RecipeSetting> where) = repeat ? (WorthBecause.RepeatBest, []) : Why(next, loss, least);
+        (WorthBecause because, IReadOnlyList<RecipeSetting> where) = repeat || Settings(next).SequenceEqual(Settings(best)) ? (WorthBecause.RepeatBest, []) : Why(next, loss, least);
         var others = new List<Recipe>();
         foreach ((Recipe recipe, _) in refined.Skip(1).Concat(pool.OrderByDescending(p => p.Gain).Take(40)))
             if (others.Count < MostOthers && others.Prepend(next).All(o => Apart(o, recipe) > FarShare)) others.Add(recipe);
