@@ -144,6 +144,11 @@ public sealed class TrialPageTests
         Verbs.Command list = await Verbs.Command.Of(["list", "--studio", studio.Folder]), show = await Verbs.Command.Of(["show", "T-01", "--studio", studio.Folder]);
         Assert.Contains("T-01", list.Data, StringComparison.Ordinal);
         Assert.Contains("jar 1: yield 2.4", show.Data, StringComparison.Ordinal);
+        await studio.SendAsync(ReadForm(await studio.GetAsync("/trials/T-01?jar=2")), ("result-0", "3.1"));
+        Assert.Contains("yield_g: mean 2.75", (await Verbs.Command.Of(["trial", "analyse", "T-01", "--studio", studio.Folder])).Data, StringComparison.Ordinal);
+        Verbs.Command none = await Verbs.Command.Of(["trial", "next", "T-09", "--aim", "most=yield_g", "--studio", studio.Folder]), few = await Verbs.Command.Of(["trial", "next", "T-01", "--aim", "most=yield_g", "--studio", studio.Folder]);
+        Assert.Contains("There is no T-09 in this studio", none.Messages, StringComparison.Ordinal);
+        Assert.Contains("are the least", few.Messages, StringComparison.Ordinal);
     }
 
     private static OpenStudio.Form ReadForm(OpenStudio.Seen page) => page.Forms.Single(f => f.Action == "/trials/T-01/read");
