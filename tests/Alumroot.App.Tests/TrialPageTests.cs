@@ -151,6 +151,34 @@ public sealed class TrialPageTests
         Assert.Contains("are the least", few.Messages, StringComparison.Ordinal);
     }
 
+    // The photograph of the guide: its first swatch is L* 60.6, a* -1.9, b* 13.1 by an instrument (MeasureVerbTests).
+    [Fact]
+    public async Task One_photograph_gives_the_colours_of_many_jars()
+    {
+        await using OpenStudio studio = await OpenStudio.StartAsync();
+        await Kept(studio, "yield");
+        OpenStudio.Seen page = await studio.GetAsync("/colours");
+        page = await studio.UploadAsync(page.Forms.First(f => f.Action == "/colours/target"), await Photo("target.cgats.txt"), "big-board.cgats.txt");
+        OpenStudio.Form upload = page.Forms.First(f => f.Action == "/colours/photo");
+        page = await studio.UploadAsync(upload with { Hidden = [.. upload.Hidden, KeyValuePair.Create("target", "big-board.cgats")] }, await Photo("photo.jpg"), "photo.jpg");
+        OpenStudio.Form jars = page.Forms.Single(f => f.Action == "/trials/photo");
+        Assert.Contains("Jar 3 stands at two areas", (await studio.SendAsync(jars, ("trial", "T-01"), ("jar-1", "3"), ("jar-2", "3"))).Text, StringComparison.Ordinal);
+        Assert.Contains("'9' is no jar of T-01", (await studio.SendAsync(jars, ("trial", "T-01"), ("jar-1", "9"))).Text, StringComparison.Ordinal);
+        Assert.Contains("No area names a jar", (await studio.SendAsync(jars, ("trial", "T-01"))).Text, StringComparison.Ordinal);
+        page = await studio.SendAsync(jars, ("trial", "T-01"), ("jar-1", "3"), ("jar-2", "5"));
+        Assert.StartsWith("/trials/T-01", page.Address, StringComparison.Ordinal);
+        await studio.SendAsync(jars, ("trial", "T-01"), ("jar-1", "3"), ("jar-2", "5"));
+        TrialState trial = studio.Store.Trial(SubjectKey.Trial(1))!;
+        Assert.Equal([3, 5], trial.Jars.Where(j => j.IsRead).Select(j => j.Jar.Order));
+        Assert.Equal(3, trial.Entries.Count);
+        TrialJarRead read = trial.Jars[2].Colour!;
+        Assert.True(Colour.Colorimetry.Ciede2000.Of(new Colour.Colorimetry.Lab(60.6258, -1.8628, 13.0704), new Colour.Colorimetry.Lab(read.Colour!.LabL, read.Colour.LabA, read.Colour.LabB)).DeltaE <= read.WithinDeltaE2000);
+        Assert.Contains("target big-board.cgats", read.How, StringComparison.Ordinal);
+        Assert.Empty(studio.Store.Check());
+
+        static Task<byte[]> Photo(string file) => File.ReadAllBytesAsync(Path.Combine(AppContext.BaseDirectory, "Photo", file));
+    }
+
     private static OpenStudio.Form ReadForm(OpenStudio.Seen page) => page.Forms.Single(f => f.Action == "/trials/T-01/read");
 
     private static async Task<OpenStudio.Seen> Kept(OpenStudio studio, string results, string row = Row) =>

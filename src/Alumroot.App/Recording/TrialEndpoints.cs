@@ -1,4 +1,6 @@
-using Alumroot.App.Bench;
+using System.Globalization;
+using Alumroot.App.Colours;
+using Alumroot.App.Photographs;
 using Alumroot.App.Trials;
 using Alumroot.Studio;
 using Alumroot.Studio.Documents;
@@ -16,6 +18,7 @@ internal static class TrialEndpoints
     {
         trials.MapPost("/", Keep);
         trials.MapPost("/{key}/read", Read);
+        trials.MapPost("/photo", Photo);
         trials.MapPost("/{key}/note", (string key, IFormCollection form, StudioStore studio, TimeProvider clock) =>
             About(key, studio, trial => NoteTaking.Keep(new Posted(form, clock), studio, trial, Answers.Page(trial))));
         trials.MapPost("/{key}/end", (string key, IFormCollection form, StudioStore studio, TimeProvider clock) => About(key, studio, trial =>
@@ -57,6 +60,33 @@ internal static class TrialEndpoints
         string[] fields = [JarForm.Jar, JarForm.ColourField, JarForm.Within, JarForm.Again, JarForm.Note, .. Enumerable.Range(0, trial.ResultNames.Count).Select(JarForm.ResultField)];
         return Answers.Again(page, fields.Select(f => (f, (string?)(read.Typed(f) ?? (f == JarForm.Again ? "" : null)))));
     });
+
+    /// <summary>Keeps the colours of a row of jars from one photograph; they are read anew, so that what is kept is what the photograph tells and not what a form says.</summary>
+    private static IResult Photo(IFormCollection form, StudioStore studio, TimeProvider clock)
+    {
+        var posted = new Posted(form, clock);
+        string hash = posted.Text("hash") ?? "", key = posted.Text(JarPhotoForm.Trial) ?? "";
+        if (!studio.Photos.Has(hash)) return Answers.See("/trials");
+        return About(key, studio, subject =>
+        {
+            TrialState trial = studio.Trial(subject)!;
+            PhotoMarks marks = PhotoMarks.Read(posted.Text("corners"), posted.Text("areas"));
+            string? target = posted.Text("target"), card = posted.Text("card");
+            string photo = new PhotoAddress(hash, target, card, marks).ToString();
+            TargetKept? known = studio.State().Targets.FirstOrDefault(t => t.Title == target);
+            if (PhotoView.Of(studio, hash, known, int.TryParse(card, CultureInfo.InvariantCulture, out int n) ? n : null, marks) is not { } view) return Answers.See(photo);
+            (IReadOnlyList<TrialJarRead> read, string? trouble) = JarPhotoForm.Read(trial, view, known?.Title, hash, posted.Text);
+            if (trouble is not null) return Answers.Again(photo, [(JarPhotoForm.Wrong, trouble)]);
+            AppendResult? first = null;
+            foreach (TrialJarRead jar in read)
+            {
+                // Each jar has a number of its own that follows from that of the form, so that the same form sent twice is the same readings.
+                AppendResult result = studio.Append(jar.ToEntry(EntryId.TryRead($"{posted.Id}-{jar.Jar}") ?? EntryId.New(posted.At), subject, posted.At));
+                first ??= result;
+            }
+            return Answers.To(Answers.Page(subject), first!);
+        });
+    }
 
     private static IResult About(string key, StudioStore studio, Func<SubjectKey, IResult> then) =>
         SubjectKey.TryRead(key) is { Class: SubjectClass.Trial } trial && studio.EntriesOf(trial).Count > 0 ? then(trial) : TypedResults.NotFound();

@@ -74,6 +74,9 @@ public sealed record TrialJarRead(int Jar) : StudioDocument
     /// <summary>Nine times in ten the true colour is no farther, in CIEDE2000; null when it is not told.</summary>
     public double? WithinDeltaE2000 { get; init; }
 
+    /// <summary>How the colour was read, in words; null when not told.</summary>
+    public string? How { get; init; }
+
     /// <summary>When this jar is to be looked at again; null when nothing is waited for.</summary>
     public DateTimeOffset? ReadyAt { get; init; }
 
