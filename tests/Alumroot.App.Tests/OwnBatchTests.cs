@@ -79,6 +79,8 @@ public sealed class OwnBatchTests
         Assert.Contains($"{far} ± 2.0", page.Text, StringComparison.Ordinal);
         Assert.Contains("control-out", page.Html, StringComparison.Ordinal);
         Assert.Contains("/trials/repeats?standard=26-001", (await studio.GetAsync("/lakes/26-009")).Html, StringComparison.Ordinal);
+        Assert.Contains("It was repeated.", (await studio.GetAsync("/lakes/26-001")).Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("It was repeated.", (await studio.GetAsync("/lakes/26-002")).Text, StringComparison.Ordinal);
     }
 
     private static void Finished(OpenStudio studio, int number, string fields, double? pigmentGrams, double ph, LabText? dry, string? repeats = null, string? alkaliLot = null)
@@ -87,7 +89,10 @@ public sealed class OwnBatchTests
         DateTimeOffset at = Noon.AddDays(number);
         Keep(new BatchPlanned("madder", $"/lakes/plan?salt=potash-alum&salt-amount=50+g&alkali=soda-ash&dyestuff=madder&dry=100+g&water=3+L&vessel=20+L&{fields}", 1, "test")
         {
-            Dyestuff = "Madder", Salt = "potash alum", FromBatch = repeats, Origin = repeats is null ? BatchOrigin.Own : BatchOrigin.Repeat,
+            Dyestuff = "Madder",
+            Salt = "potash alum",
+            FromBatch = repeats,
+            Origin = repeats is null ? BatchOrigin.Own : BatchOrigin.Repeat,
             Lots = alkaliLot is null ? [] : [new LotChoice(LotClass.Alkali, alkaliLot)],
         });
         Keep(new BatchStep(StepKind.Alkali) { Act = "alkali-read", Values = [new Measured("ph", "", ph, "1", "strip", 0.5)] });

@@ -151,6 +151,34 @@ public sealed class TrialPageTests
         Assert.Contains("are the least", few.Messages, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task The_verb_keeps_a_trial_and_reads_its_jars_like_the_pages()
+    {
+        string folder = Path.Combine(Path.GetTempPath(), "alumroot-" + Guid.NewGuid().ToString("N"));
+        Task<Verbs.Command> Record(params string[] words) => Verbs.Command.Of(["record", .. words, "--studio", folder]);
+        try
+        {
+            Assert.Contains("is not the address of a row", (await Record("trial", "/lakes/plan?dry=5g", "x")).Messages, StringComparison.Ordinal);
+            Assert.Contains("belongs to the colour", (await Record("trial", Row, "heat", "hue")).Messages, StringComparison.Ordinal);
+            Assert.Contains("T-01", (await Record("trial", Row, "heat", "yield, de")).Data, StringComparison.Ordinal);
+            Assert.Contains("jar 3: yield 2,4 ± 0.1, colour L* 52, a* 38, b* 21", (await Record("T-01", "jar", "3", "yield=2,4 ± 0.1", "lab=52 38 21")).Data, StringComparison.Ordinal);
+            foreach ((string[] words, string said) in ((string[], string)[])
+                [(["T-01", "jar", "9", "yield=2"], "is no jar of this trial"), (["T-01", "jar", "3", "weight=2"], "'weight' is not read in T-01"), (["T-01", "jar", "3"], "Nothing was read of jar 3"),
+                 (["T-01", "jar", "3", "yield"], "'yield' is not understood"), (["T-01", "jar", "3", "yield=2", "yield=3"], "stands twice"), (["T-01", "added", "3g"], "T-01 is no batch"), (["T-02", "jar", "1", "yield=2"], "There is no T-02")])
+            {
+                Verbs.Command wrong = await Record(words);
+                Assert.Equal(2, wrong.Code);
+                Assert.Contains(said, wrong.Messages, StringComparison.Ordinal);
+            }
+            Assert.Contains("trial ended; alum suffices", (await Record("T-01", "ended", "--note", "alum suffices")).Data, StringComparison.Ordinal);
+            Assert.Contains("T-01", (await Verbs.Command.Of(["list", "suffices", "--studio", folder])).Data, StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
     // The photograph of the guide: its first swatch is L* 60.6, a* -1.9, b* 13.1 by an instrument (MeasureVerbTests).
     [Fact]
     public async Task One_photograph_gives_the_colours_of_many_jars()

@@ -1,4 +1,7 @@
 using System.IO.Compression;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
 using Alumroot.Studio.Store;
@@ -89,6 +92,31 @@ public sealed class TrialTests
         Assert.Equal(from.Store.All(), to.Store.All());
         Assert.Equal(38, to.Store.Trial(trial)!.Jars[0].Colour!.Colour!.LabA);
         Assert.Empty(to.Store.Check());
+    }
+
+    // The form that other programs read (docs/models/record.md), written down by hand: a change of it needs a new version of the document.
+    [Fact]
+    public void The_documents_have_the_form_that_is_promised()
+    {
+        TrialBegun begun = Begun() with { Jars = [new TrialJar(1, 1, [1]) { Amounts = [new TrialAmount("alkali", 0.0008, 0.0007, 0.001, Measured.Kilogram)] }] };
+        Assert.Equal("trial-begun/1", begun.Kind.ToString());
+        Assert.Equal(
+            """{"title":"heat","design_address":"/trials/design?factors=temp","seed":1,"program_version":"test","factors":[{"name":"temp","unit":"C","settings":["20","60"],"measured":true}],"jars":[{"order":1,"block":1,"levels":[1],"amounts":[{"what":"alkali","si_value":0.0008,"si_low":0.0007,"si_high":0.001,"si_unit":"kg"}]}],"results":["yield"],"photos":[]}""",
+            Fields(begun));
+        var read = new TrialJarRead(3) { Results = [new TrialResult(new Measured("yield", "2.4 ± 0.1", 0.0024, Measured.Kilogram), 0.0001)], Colour = new LabText(52, 38, 21), WithinDeltaE2000 = 1.5, How = "instrument" };
+        Assert.Equal("trial-jar-read/1", read.Kind.ToString());
+        Assert.Equal(
+            """{"jar":3,"results":[{"value":{"name":"yield","typed":"2.4 ± 0.1","si_value":0.0024,"si_unit":"kg"},"within_si":0.0001}],"colour":{"lab_l":52,"lab_a":38,"lab_b":21},"within_delta_e2000":1.5,"how":"instrument","photos":[]}""",
+            Fields(read));
+        Assert.Equal("trial-ended/1", new TrialEnded().Kind.ToString());
+
+        // The kind stands beside the content and is not part of the promise.
+        static string Fields(StudioDocument document)
+        {
+            JsonNode content = JsonNode.Parse(DocumentText.Write(document).Text)!;
+            content.AsObject().Remove("kind");
+            return content.ToJsonString(new JsonSerializerOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+        }
     }
 
     // An entry holds 64 KB; the largest trial that the pages keep has 128 jars of 12 factors.

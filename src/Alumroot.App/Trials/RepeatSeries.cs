@@ -30,7 +30,7 @@ public sealed record RepeatChart(ControlFound Found, IReadOnlyList<RepeatPoint> 
 public sealed record RepeatSeries(BatchFacts Standard, SwatchState? State, IReadOnlyList<Repeat> Repeats)
 {
     // A page must not read a whole studio.
-    private const int Latest = 400, MostSteps = 50;
+    private const int Latest = 400, Few = 5, MostSteps = 50;
 
     // The state in which colours are compared, the steadiest first.
     private static readonly SwatchState[] Steadiest = [SwatchState.Dry, SwatchState.Ground, SwatchState.Painted, SwatchState.Wet];
@@ -50,6 +50,13 @@ public sealed record RepeatSeries(BatchFacts Standard, SwatchState? State, IRead
         // The word stands in the entry of every repeat, so the search finds them.
         BatchState[] repeats = [.. store.List("repeat", Latest, SubjectClass.Batch).Select(l => Batch(l.Subject)).OfType<BatchState>().Where(b => b.Plan?.Origin == BatchOrigin.Repeat)];
         return [.. repeats.GroupBy(b => Root(b, Batch)).Where(g => g.Key is not null).Select(g => Of(Batch(g.Key!.Value)!, g)).OfType<RepeatSeries>().OrderByDescending(s => s.Repeats.Count).ThenBy(s => s.Standard.Key)];
+    }
+
+    /// <summary>Whether a batch was repeated.</summary>
+    public static bool IsRepeated(StudioStore store, SubjectKey batch)
+    {
+        ArgumentNullException.ThrowIfNull(store);
+        return store.List($"repeat {batch}", Few, SubjectClass.Batch).Where(l => l.Subject != batch).Any(l => store.Batch(l.Subject)?.Plan is { Origin: BatchOrigin.Repeat, FromBatch: { } from } && from == batch.ToString());
     }
 
     // A repeat of a repeat belongs to the first of them.

@@ -13,6 +13,13 @@ public sealed record TrialFindings(TrialTable Table, IReadOnlyList<ResponseFound
 {
     private const int LeastJars = 2;
 
+    /// <summary>What is wrong with an aim, in the words of a page.</summary>
+    public static string OnAPage(string wrong)
+    {
+        ArgumentNullException.ThrowIfNull(wrong);
+        return wrong.Replace("--aim ", "", StringComparison.Ordinal).Replace("The file has", "There are", StringComparison.Ordinal).Replace("the file does not have", "is not there", StringComparison.Ordinal);
+    }
+
     /// <summary>Works it out.</summary>
     /// <param name="table">The jars.</param>
     /// <param name="typedAims">Aims as typed, with semicolons between; null or blank for none.</param>
@@ -28,7 +35,7 @@ public sealed record TrialFindings(TrialTable Table, IReadOnlyList<ResponseFound
         {
             (TrialAim? aim, string? wrong) = TrialAim.Read(typed, table);
             if (aim is not null) aims.Add(aim);
-            else trouble ??= wrong!.Replace("--aim ", "", StringComparison.Ordinal);
+            else trouble ??= OnAPage(wrong!);
         }
         if (trouble is not null || aims.Count == 0) return new TrialFindings(table, effects, aims, null, trouble);
         (IReadOnlyList<Response> responses, IReadOnlyList<Func<double[], double>> losses) = TrialAim.Together(aims, table);
