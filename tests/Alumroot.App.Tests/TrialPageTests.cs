@@ -55,10 +55,27 @@ public sealed class TrialPageTests
         // The cube's far corner: sulfate, pH 7, 60 C.
         Assert.Contains("aluminium-sulfate 7 60 3.5 1", page.Text, StringComparison.Ordinal);
         Assert.Contains("cube-plot", page.Html, StringComparison.Ordinal);
+        Assert.Contains("salt × to-ph", page.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("salt × to-ph", (await studio.GetAsync("/trials/T-01?effects=single")).Text, StringComparison.Ordinal);
         page = await studio.GetAsync("/trials/T-01?aim=most%3Dyield_g");
         Assert.Contains("The next jar:", page.Text, StringComparison.Ordinal);
         Assert.Contains("because", page.Text, StringComparison.Ordinal);
         Assert.Contains("'deep' is not understood", (await studio.GetAsync("/trials/T-01?aim=deep")).Text, StringComparison.Ordinal);
+    }
+
+    // The pilot plant of Box, Hunter and Hunter 1978, Statistics for Experimenters, chapter 10 (from memory): mean yields 60 72 54 68 52 83 45 80 in standard order of temperature,
+    // concentration and catalyst; printed effects 23, -5 and 1.5, of temperature with catalyst 10, with concentration 1.5, of concentration with catalyst 0.
+    [Fact]
+    public async Task The_pilot_plant_comes_out_as_printed()
+    {
+        await using OpenStudio studio = await OpenStudio.StartAsync();
+        await Kept(studio, "output", "/trials/design?factors=temperature%3A%20160%20to%20180%20C%0Aconcentration%3A%2020%20to%2040%20%25%0Acatalyst%3A%20A%2C%20B&kind=full");
+        int[] printed = [60, 72, 54, 68, 52, 83, 45, 80];
+        foreach (TrialJar jar in studio.Store.Trial(SubjectKey.Trial(1))!.Begun!.Jars)
+            await studio.SendAsync(ReadForm(await studio.GetAsync($"/trials/T-01?jar={jar.Order}")), ("result-0", FormattableString.Invariant($"{printed[jar.Levels[0] + 2 * jar.Levels[1] + 4 * jar.Levels[2]]}")));
+        OpenStudio.Seen page = await studio.GetAsync("/trials/T-01");
+        foreach (string said in (string[])["temperature 160 to 180 23 (", "concentration 20 to 40 -5 (", "catalyst A to B 1.5 (", "temperature × catalyst 10 (", "temperature × concentration 1.5 (", "concentration × catalyst 0 (", "160 20 A 60 1", "180 20 B 83 1", "160 40 B 45 1", "Mean 64.2"])
+            Assert.Contains(said, page.Text, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -94,5 +94,5 @@ public static class TrialWords
 
     /// <summary>A number with three or four figures.</summary>
     public static string Figure(double value) => !double.IsFinite(value) ? "not known"
-        : value == 0 ? "0" : Math.Round(value, Math.Clamp(3 - (int)Math.Ceiling(Math.Log10(Math.Abs(value))), 0, 6)).ToString("0.######", CultureInfo.InvariantCulture);
+        : value == 0 ? "0" : (0.0 + Math.Round(value, Math.Clamp(3 - (int)Math.Ceiling(Math.Log10(Math.Abs(value))), 0, 6))).ToString("0.######", CultureInfo.InvariantCulture);
 }

@@ -9,7 +9,7 @@ namespace Alumroot.App.Print.Sheets;
 internal static class TrialSheets
 {
     private const int SwatchesInARow = 4;
-    private const double SwatchHeight = 22;
+    private const double SwatchHeight = 15;
 
     /// <summary>What goes into each jar, blanks for what was done and read, and a box for each swatch.</summary>
     public static PrintSheet Row(TrialState trial, TrialBegun begun)
