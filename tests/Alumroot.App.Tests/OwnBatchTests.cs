@@ -73,6 +73,7 @@ public sealed class OwnBatchTests
         Assert.Contains("limits 0.137 to 0.173, from the steps between 9 batches; loose still", page.Text, StringComparison.Ordinal);
         Assert.Contains("Yield: 26-009 moved: above the upper limit, at 0.19. Otherwise than in 26-001: alkali lot lot-9 in place of lot-6; final pH 7.5 in place of 6.5.", page.Text, StringComparison.Ordinal);
         Assert.Contains("Colour: 26-009 moved: above the upper limit", page.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("a photograph without a target", page.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("26-008 moved", page.Text, StringComparison.Ordinal);
         // The difference itself by the engine that is held against the published pairs of CIEDE2000.
         string far = Ciede2000.Of(new Lab(50, 35, 10), new Lab(58, 25, 4)).DeltaE.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture);

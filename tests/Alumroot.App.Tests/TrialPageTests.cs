@@ -169,6 +169,18 @@ public sealed class TrialPageTests
     }
 
     [Fact]
+    public async Task The_next_jar_leads_to_its_plan_when_the_row_had_one()
+    {
+        await using OpenStudio studio = await OpenStudio.StartAsync();
+        await Kept(studio, "yield", Row + Plan);
+        for (int jar = 1; jar <= 5; jar++) await studio.SendAsync(ReadForm(await studio.GetAsync($"/trials/T-01?jar={jar}")), ("result-0", FormattableString.Invariant($"{2 + 0.1 * jar}")));
+        OpenStudio.Seen page = await studio.GetAsync("/trials/T-01?aim=most%3Dyield_g");
+        string plan = System.Net.WebUtility.HtmlDecode(page.Html[page.Html.IndexOf("/lakes/plan?", StringComparison.Ordinal)..].Split('"')[0]);
+        foreach (string field in (string[])["dyestuff=weld", "salt-amount=2%20g", "temp=", "%20C", "to-ph=", "salt="]) Assert.Contains(field, plan, StringComparison.Ordinal);
+        Assert.Contains("5 g dry weld", (await studio.GetAsync(plan)).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task The_verb_keeps_a_trial_and_reads_its_jars_like_the_pages()
     {
         string folder = Path.Combine(Path.GetTempPath(), "alumroot-" + Guid.NewGuid().ToString("N"));

@@ -24,7 +24,8 @@ internal static class DemoTrial
         TrialForm form = TrialForm.Read(row, field => field == TrialForm.Title ? title : field == TrialForm.Results ? Text(trial, "results") : null, posted: true, begun);
         double salt = trial.GetProperty("salt_g").GetDouble();
         double[][] alkali = [.. trial.GetProperty("alkali_g").EnumerateArray().Select(a => a.EnumerateArray().Select(v => v.GetDouble()).ToArray())];
-        TrialBegun laid = form.Document! with { ReadyAt = begun.AddDays(trial.GetProperty("wait_days").GetDouble()) };
+        // The plan stands in the address only: laying the row out with it would reckon every jar.
+        TrialBegun laid = form.Document! with { DesignAddress = $"{row.Address}&{DesignRequest.PlanField}={Uri.EscapeDataString(Text(trial, "plan")!)}", ReadyAt = begun.AddDays(trial.GetProperty("wait_days").GetDouble()) };
         laid = laid with { Jars = [.. laid.Jars.Select((j, i) => j with { Amounts = [Of("salt", salt, salt, salt), Of("alkali", alkali[i][0], alkali[i][1], alkali[i][2])] })] };
         entries.Add(laid.ToEntry(DemoRecord.Id($"{key}-000"), key, begun));
         TrialState state = TrialState.Of(key, [entries[^1]]);

@@ -1,8 +1,11 @@
 using System.Globalization;
+using Alumroot.App.Requests;
 using Alumroot.Numerics;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
 using Alumroot.Trials.Analysis;
+using Alumroot.Trials.Learning;
+using Microsoft.AspNetCore.WebUtilities;
 
 namespace Alumroot.App.Trials;
 
@@ -39,6 +42,18 @@ public static class KeptTrial
                 : [.. trial.Jars.SelectMany(j => j.Results).Where(r => ResultText.Column(r.Key) == column).Select(r => ResultText.Within(r.Value)).OfType<double>()];
             return within.Length == 0 ? 0 : Math.Sqrt(within.Average(w => w * w)) / Distributions.NormalHalfWidth90;
         };
+    }
+
+    /// <summary>The plan of a proposed jar: the plan of the row with its settings in the fields of their names; null when the row had no plan.</summary>
+    public static PlanRequest? PlanOf(TrialBegun begun, RecipeProposal proposal)
+    {
+        ArgumentNullException.ThrowIfNull(begun);
+        ArgumentNullException.ThrowIfNull(proposal);
+        int at = begun.DesignAddress.IndexOf('?', StringComparison.Ordinal);
+        if (at < 0 || !QueryHelpers.ParseQuery(begun.DesignAddress[at..]).TryGetValue(DesignRequest.PlanField, out var typed) || PlanRequest.FromAddress(typed.ToString()) is not { } plan) return null;
+        foreach (RecipeSetting setting in proposal.Settings)
+            if (PlanFields.All.Contains(setting.Factor) && begun.Factors.FirstOrDefault(f => f.Name == setting.Factor) is { } factor) plan = plan.With(setting.Factor, factor.Unit.Length > 0 ? $"{setting.Name} {factor.Unit}" : setting.Name);
+        return plan;
     }
 
     private static FactorColumn Column(TrialFactor factor, string[] settings)

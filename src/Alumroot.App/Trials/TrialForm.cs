@@ -41,7 +41,7 @@ public sealed class TrialForm
         var form = new TrialForm();
         foreach (string field in (string[])[Title, Results, Again])
             if (typed(field) is { } text && !string.IsNullOrWhiteSpace(text)) form._typed[field] = text.Trim()[..Math.Min(text.Trim().Length, LongestWords)];
-        if (!posted && form._typed.Count == 0) (form._typed[Title], form._typed[Results]) = (string.Join(", ", design.Request.Factors.Select(f => f.Name)), ResultText.Yield);
+        if (!posted && form._typed.Count == 0) (form._typed[Title], form._typed[Results]) = (string.Join(", ", design.Request.Factors.Select(f => f.Name)), design.Request.Factors.Any(f => f.Name == ResultText.Yield) ? "" : ResultText.Yield);
         form.ReadFields(request, design, now);
         return form;
     }

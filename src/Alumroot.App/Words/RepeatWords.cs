@@ -32,11 +32,18 @@ public static class RepeatWords
     }
 
     /// <summary>A sentence for each batch that moved, with what was changed.</summary>
-    public static IEnumerable<string> Moved(RepeatSeries series, RepeatChart chart)
+    /// <param name="series">The standard and its repeats.</param>
+    /// <param name="chart">What is judged.</param>
+    /// <param name="colour">Whether it is the colour, which has a doubt of its own.</param>
+    public static IEnumerable<string> Moved(RepeatSeries series, RepeatChart chart, bool colour)
     {
         ArgumentNullException.ThrowIfNull(series);
         ArgumentNullException.ThrowIfNull(chart);
         foreach (RepeatPoint point in chart.Points.Where(p => p.Point.Sign != ControlSign.Within))
-            yield return $"{point.Key} {Of(point.Point.Sign)}, at {TrialWords.Figure(point.Point.Value)}. {(series.Repeats.FirstOrDefault(r => r.Batch.Key == point.Key) is { } repeat ? $"Otherwise than in {series.Standard.Key}: {Of(repeat.Changes)}." : "It is the standard itself.")}";
+            yield return $"{point.Key} {Of(point.Point.Sign)}, at {TrialWords.Figure(point.Point.Value)}. {(series.Repeats.FirstOrDefault(r => r.Batch.Key == point.Key) is { } repeat ? $"Otherwise than in {series.Standard.Key}: {Of(repeat.Changes)}.{(colour ? Doubt(repeat, chart.Found) : "")}" : "It is the standard itself.")}";
     }
+
+    // A camera can move a colour too.
+    private static string Doubt(Repeat repeat, ControlFound found) => repeat.Within is not { } within ? " How far its colour may be off is not known: a photograph without a target can be the cause."
+        : repeat.DeltaE2000 - within < found.Upper ? string.Create(CultureInfo.InvariantCulture, $" The doubt of the two colours, {within:0.0}, could explain it as well: measure again.") : "";
 }

@@ -89,6 +89,9 @@ public static class TrialWords
         };
     }
 
+    /// <summary>A name as a part of an id on a page: letters, digits and dashes.</summary>
+    public static string Id(string name) => string.Concat((name ?? "").Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-'));
+
     /// <summary>A value with its span, or that its span is not known.</summary>
     public static string Span(Quantities.Estimate value) => double.IsFinite(value.Low) ? $"{Figure(value.Value)} ({Figure(value.Low)} to {Figure(value.High)})" : $"{Figure(value.Value)} (span not known)";
 
