@@ -145,6 +145,11 @@ public sealed class TrialPageTests
         Assert.Equal("T-01/1", PdfReading.Code(pdf, outlines[0].Left, outlines[0].Top, outlines[0].Width, outlines[0].Height));
         Assert.Equal("T-01/8", PdfReading.Code(pdf, outlines[7].Left, outlines[7].Top, outlines[7].Width, outlines[7].Height));
         Assert.True(PdfReading.KeepsWithinThePaper(pdf));
+        // What a phone reads from the label leads to its jar.
+        OpenStudio.Seen found = await studio.GetAsync("/find?q=T-01%2F8");
+        Assert.Contains("The label you read T-01 jar 8", found.Text, StringComparison.Ordinal);
+        Assert.Contains("/trials/T-01?jar=8", found.Html, StringComparison.Ordinal);
+        Assert.DoesNotContain("The label you read", (await studio.GetAsync("/find?q=T-01%2F9")).Text, StringComparison.Ordinal);
         // Two of each, from the fourth place on.
         Assert.Equal(16, PdfReading.Outlines(await studio.BytesAsync("/pdf/labels?trial=T-01&copies=2&skip=3&width=40&height=25")).Count);
         Assert.Contains("There is no trial 'T-09'", (await studio.GetAsync("/paints/labels?trial=T-09")).Text, StringComparison.Ordinal);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Alumroot.App.Paints;
+using Alumroot.App.Trials;
 using Alumroot.App.Words;
 using Alumroot.Catalogue;
 using Alumroot.Paint.Labels;
@@ -58,7 +59,7 @@ public sealed record LabelContent(string Name, IReadOnlyList<string> Lines, IRea
     {
         ArgumentNullException.ThrowIfNull(trial);
         return trial.Begun is not { } begun ? [] :
-            [.. trial.Jars.Select(j => new LabelContent(LabelWords.Jar(trial.Key, j.Jar.Order), [.. begun.Factors.Select((_, i) => KeptTrialWords.Setting(begun, j.Jar, i)), KeptTrialWords.Amounts(j.Jar), LabelWords.Lot(trial.Key, [], trial.At)], [], $"{trial.Key}/{j.Jar.Order}").Tidy())];
+            [.. trial.Jars.Select(j => new LabelContent(LabelWords.Jar(trial.Key, j.Jar.Order), [.. begun.Factors.Select((_, i) => KeptTrialWords.Setting(begun, j.Jar, i)), KeptTrialWords.Amounts(j.Jar), LabelWords.Lot(trial.Key, [], trial.At)], [], LabelledJar.Code(trial.Key, j.Jar.Order)).Tidy())];
     }
 
     private static string Pigment(BatchState lake) => LabelWords.Pigment(lake.Plan, PaintLake.DyestuffOf(lake));
