@@ -87,6 +87,7 @@ public sealed class TrialPageTests
     [InlineData("result-1", "5 g", "result-1")]
     [InlineData("again", "soon", "neither a day nor a time from now")]
     [InlineData("again", "2020-01-01", "is past")]
+    [InlineData("again", "28", "28 of what?")]
     [InlineData("within", "2", "no colour stands beside it")]
     public async Task A_wrong_reading_is_said_and_nothing_is_kept(string field, string typed, string said)
     {

@@ -23,7 +23,7 @@ public static class ResultText
     public static (IReadOnlyList<string> Names, string? Trouble) Names(string? typed, IReadOnlyList<string> factors)
     {
         ArgumentNullException.ThrowIfNull(factors);
-        string[] names = [.. (typed ?? "").Split([',', ';', '\n'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(n => n == "yield_g" ? Yield : n).Distinct(StringComparer.OrdinalIgnoreCase)];
+        string[] names = [.. (typed ?? "").Split([',', ';', '\n'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(n => n.ToLowerInvariant() is "yield_g" or Yield ? Yield : n).Distinct(StringComparer.OrdinalIgnoreCase)];
         if (names.Length > Most) return ([], $"What is read: {names.Length} names were typed; {Most} are the most.");
         if (names.FirstOrDefault(n => n.Length > LongestName) is { } tooLong) return ([], $"What is read: '{tooLong[..LongestName]}…' is too long a name. Write a word, such as yield.");
         if (names.FirstOrDefault(n => n.ToLowerInvariant() is "l" or "a" or "b" or "colour" or "color" or "chroma" or "hue") is { } colour) return ([], $"What is read: '{colour}' belongs to the colour, which is always asked. Leave it out.");
