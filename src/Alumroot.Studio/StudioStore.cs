@@ -159,6 +159,12 @@ public sealed class StudioStore : IDisposable
     public IReadOnlyList<ExposureState> Exposures(SubjectKey? of = null) =>
         [.. _reader.EntriesOfExposures(of).GroupBy(e => e.Subject).OrderBy(g => g.Key).Select(g => ExposureState.Of(g.Key, g))];
 
+    /// <summary>A trial as it stands, or null when there is none of that number.</summary>
+    public TrialState? Trial(SubjectKey key) => EntriesOf(key) is { Count: > 0 } entries ? TrialState.Of(key, entries) : null;
+
+    /// <summary>All trials, the earliest number first.</summary>
+    public IReadOnlyList<TrialState> Trials() => [.. _reader.EntriesOf(SubjectClass.Trial).GroupBy(e => e.Subject).OrderBy(g => g.Key).Select(g => TrialState.Of(g.Key, g))];
+
     /// <summary>The pigment in kilograms that paints took of each lake.</summary>
     public IReadOnlyDictionary<SubjectKey, double> PigmentTakenKg() =>
         Paints().SelectMany(p => p.Made?.Lakes ?? []).Where(u => u.Amount.SiUnit == Measured.Kilogram).Select(u => (u.Key, u.Amount.SiValue)).Where(u => u.Key is not null)

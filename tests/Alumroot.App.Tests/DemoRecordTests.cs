@@ -18,7 +18,8 @@ public sealed class DemoRecordTests
         Assert.All(entries, e => Assert.IsType<DocumentReading.Known>(DocumentText.Read(e)));
         Assert.Equal(entries.Count, entries.Select(e => e.Id).Distinct().Count());
         string[] stages = [.. entries.Where(e => e.Subject.Class == SubjectClass.Batch).GroupBy(e => e.Subject).Select(g => SubjectLine.Of(g.Key, [.. g]).Stage)];
-        Assert.Equal(12, stages.Length);
+        Assert.Equal(16, stages.Length);
+        Assert.Equal("reading", TrialState.Of(SubjectKey.Trial(1), entries.Where(e => e.Subject == SubjectKey.Trial(1))).Stage);
         foreach (string stage in new[] { "extracting", "thrown-down", "washing", "drying", "dry-cake", "pigment", "given-up" }) Assert.Contains(stage, stages);
     }
 

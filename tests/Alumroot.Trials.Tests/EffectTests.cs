@@ -29,6 +29,19 @@ public sealed class EffectTests
         Assert.Equal([Verdict.Sure, Verdict.CannotTell, Verdict.CannotTell, Verdict.CannotTell, Verdict.CannotTell, Verdict.CannotTell], found.Effects.Select(e => e.Verdict));
     }
 
+    // The pilot plant of Box, Hunter and Hunter 1978, Statistics for Experimenters, chapter 10 (from memory): temperature and concentration lie along ranges, the catalysts have names.
+    // A product has its sign from the first setting of each to its second, whichever kind they are.
+    [Theory]
+    [InlineData(false, false)]
+    [InlineData(false, true)]
+    [InlineData(true, true)]
+    public void Products_have_the_printed_sign_for_ranges_and_names_alike(bool heatNamed, bool catalystNamed)
+    {
+        FactorColumn Of(string name, int bit, bool named) => named ? Names(name, [.. Enumerable.Range(0, 8).Select(i => (i >> bit & 1) == 0 ? "A" : "B")]) : Signs(name, bit, 8);
+        ResponseFound found = EffectAnalysis.Of(new TrialData([Of("T", 0, heatNamed), Signs("C", 1, 8), Of("K", 2, catalystNamed)], null), new Response("yield", [60, 72, 54, 68, 52, 83, 45, 80]));
+        Assert.Equal([23, -5, 1.5, 1.5, 10, 0], found.Effects.Select(e => Math.Round(e.Change.Value, 9) + 0.0));
+    }
+
     [Theory]
     [InlineData(1, 0.57272)]
     [InlineData(2, 0.30429)]

@@ -67,6 +67,18 @@ public sealed class NextTrialTests
         Assert.Null(NextTrial.Propose(Recipes(3, 2, out double[] few, out _), [new Response("chroma", few)], [v => -v[0]]));
     }
 
+    // Each row stands under its own place in the table, and the summary follows from them by its definition.
+    [Fact]
+    public void Each_row_is_foretold_from_the_others_under_its_own_place()
+    {
+        TrialData data = Recipes(12, 5, out double[] chroma, out _);
+        chroma[3] = double.NaN;
+        Foretold foretold = Assert.Single(NextTrial.Propose(data, [new Response("chroma", chroma)], [v => -v[0]])!.Calibration);
+        Assert.Equal([0, 1, 2, 4, 5, 6, 7, 8, 9, 10, 11], foretold.Each.Select(e => e.Row));
+        Assert.Equal(Math.Sqrt(foretold.Each.Average(e => Math.Pow(chroma[e.Row] - e.Value.Value, 2))), foretold.Rms, 1e-9);
+        Assert.Equal(foretold.Each.Count(e => chroma[e.Row] >= e.Value.Low && chroma[e.Row] <= e.Value.High) / 11.0, foretold.InsideRatio, 1e-9);
+    }
+
     [Fact]
     public void Most_chroma_is_sought_where_it_is()
     {

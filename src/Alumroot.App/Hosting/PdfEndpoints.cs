@@ -14,7 +14,7 @@ internal static class PdfEndpoints
     public static void MapPdf(this WebApplication app)
     {
         app.MapGet("/pdf/labels", (HttpRequest request, StudioStore store) =>
-            new LabelRequest(name => request.Query[name].ToString(), store).Sheet is { } sheet ? Results.File(sheet.Pdf(), Pdf, $"labels-{sheet.Content.Code}.pdf") : Results.NotFound());
+            new LabelRequest(name => request.Query[name].ToString(), store).Sheet is { } sheet ? Results.File(sheet.Pdf(), Pdf, $"labels-{sheet.Content.Code.Replace('/', '-')}.pdf") : Results.NotFound());
         app.MapGet("/pdf/{what}", (string what, HttpRequest request, SheetMaker sheets) =>
             sheets.Of(what, name => request.Query[name].ToString() is { Length: > 0 } typed ? typed : null) is { } sheet ? Results.File(PdfSheet.Of(sheet), Pdf, $"{what}{(sheet.Code is { } code ? $"-{code}" : "")}.pdf") : Results.NotFound());
     }

@@ -33,13 +33,14 @@ internal static class Answers
 
     private static RedirectHttpResult Show(string address, string name, string value, params (string, string?)[] more) => Again(address, [(name, value), .. more]);
 
-    /// <summary>The page of a batch, lot, paint or exposure.</summary>
+    /// <summary>The page of a batch, lot, paint, exposure or trial.</summary>
     public static string Page(SubjectKey key) => key.Class switch
     {
         SubjectClass.Batch => $"/lakes/{key}",
         SubjectClass.Lot => $"/shelf/{key}",
         SubjectClass.Paint => $"/paints/{key}",
         SubjectClass.Exposure => $"/permanence/{key}",
+        SubjectClass.Trial => $"/trials/{key}",
         _ => "/studio",
     };
 }

@@ -42,8 +42,8 @@ public sealed class ShelfForm
         DateOnly? came = null;
         if (typed(Came) is { } day)
         {
-            if (DateOnly.TryParseExact(day, ["yyyy-MM-dd", "d MMM yyyy", "d.M.yyyy"], System.Globalization.CultureInfo.InvariantCulture, System.Globalization.DateTimeStyles.None, out DateOnly read)) came = read;
-            else _troubles[Came] = $"Day: '{day}' could not be read. Write it like 2026-11-14 or 14 Nov 2026.";
+            came = LookAgain.Day(day);
+            if (came is null) _troubles[Came] = $"Day: '{day}' could not be read. Write it like 2026-11-14 or 14 Nov 2026.";
         }
         string? name = typed(PlanName) ?? (before is not null ? "soda-ash" : null);
         if (name is not null && kind is LotClass.Salt or LotClass.Alkali && SubstanceShelf.Find(name!.Split('@', '+')[0]) is null)

@@ -38,11 +38,12 @@ internal static class DemoRecord
             DateTimeOffset begun = now - TimeSpan.FromDays(lake.GetProperty("days").GetDouble());
             int count = counts[begun.Year] = counts.GetValueOrDefault(begun.Year) + 1;
             SubjectKey key = lakes[Text(lake, "name")!] = SubjectKey.Batch(begun.Year, count);
-            Lake(lake, key, begun, lots, entries);
+            Lake(lake, key, begun, lots, Text(lake, "repeats") is { } first ? lakes[first] : null, entries);
         }
         int paints = 0;
         foreach (JsonElement paint in root.GetProperty("paints").EnumerateArray()) DemoPaint.Add(paint, SubjectKey.Paint(++paints), lakes[Text(paint, "lake")!], now, entries);
         entries.AddRange(DemoLight.At(now, lakes));
+        DemoTrial.Add(root.GetProperty("trials"), now, entries);
         return [.. entries.OrderBy(e => e.At.UtcTicks)];
     }
 
@@ -60,14 +61,14 @@ internal static class DemoRecord
         return keys;
     }
 
-    private static void Lake(JsonElement lake, SubjectKey key, DateTimeOffset begun, Dictionary<string, string> lots, List<Entry> entries)
+    private static void Lake(JsonElement lake, SubjectKey key, DateTimeOffset begun, Dictionary<string, string> lots, SubjectKey? repeats, List<Entry> entries)
     {
         JsonElement plan = lake.GetProperty("plan");
         PlanRequest request = PlanRequest.From(field => Text(plan, field));
         Dictionary<LotClass, string> chosen = lake.TryGetProperty("lots", out JsonElement named)
             ? named.EnumerateObject().ToDictionary(l => Enum.Parse<LotClass>(l.Name, ignoreCase: true), l => lots[l.Value.GetString()!])
             : [];
-        BatchPlanned planned = BatchBeginning.Of(PlanReader.Read(request)) with { Lots = [.. chosen.Select(c => new LotChoice(c.Key, c.Value))] };
+        BatchPlanned planned = BatchBeginning.Of(PlanReader.Read(request)) with { Lots = [.. chosen.Select(c => new LotChoice(c.Key, c.Value))], FromBatch = repeats?.ToString(), Origin = repeats is null ? BatchOrigin.Own : BatchOrigin.Repeat };
         DateTimeOffset at = begun;
         int number = 0;
         entries.Add(planned.ToEntry(Next(), key, at));
@@ -124,5 +125,6 @@ internal static class DemoRecord
 
     internal static string? Text(JsonElement element, string name) => element.TryGetProperty(name, out JsonElement text) ? text.GetString() : null;
 
+    /// <summary>An entry number of the demo.</summary>
     internal static EntryId Id(string text) => EntryId.TryRead($"demo-{text}")!.Value;
 }

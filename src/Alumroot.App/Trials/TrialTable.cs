@@ -46,8 +46,8 @@ public sealed record TrialTable(TrialData Data, IReadOnlyList<Response> Response
         return new FactorColumn(name, numbers.All(double.IsFinite) ? numbers : null, texts);
     }
 
-    // Chroma and hue follow from a and b (CIE 15).
-    private static void AddPolar(List<Response> responses)
+    /// <summary>Adds chroma and hue where a and b are there: they follow from those (CIE 15).</summary>
+    internal static void AddPolar(List<Response> responses)
     {
         Response? a = responses.Find(r => r.Name.Equals("a", StringComparison.OrdinalIgnoreCase)), b = responses.Find(r => r.Name.Equals("b", StringComparison.OrdinalIgnoreCase));
         if (a is null || b is null) return;

@@ -7,7 +7,7 @@ using Alumroot.Studio.Journal;
 
 namespace Alumroot.App.Verbs;
 
-/// <summary><c>alumroot list [WORDS]</c>: batches and lots, the latest touched first.</summary>
+/// <summary><c>alumroot list [WORDS]</c>: batches, lots, paints and trials, the latest touched first.</summary>
 public static class ListVerb
 {
     private const string TimeForm = "yyyy-MM-dd HH:mm";
@@ -23,7 +23,7 @@ public static class ListVerb
         Option<string?> folder = StudioVerb.FolderOption();
         var verb = new Verb(
             "list",
-            "Lists batches and lots, the latest touched first.",
+            "Lists what is kept, the latest touched first.",
             "alumroot list",
             "alumroot list madder alum",
             "alumroot list --csv");
@@ -44,7 +44,7 @@ public static class ListVerb
             else if (parsed.GetValue(csv)) WriteTable(lines, channels.Data);
             else foreach (SubjectLine line in lines)
                 channels.Data.WriteLine(Columns.Beside(string.Create(CultureInfo.InvariantCulture, $"{line.Subject,-8} {(onlyWaiting ? line.DueAt!.Value : line.LastAt).ToString(TimeForm, CultureInfo.InvariantCulture)}  {line.Stage,-9}"), line.Title, 37));
-            return lines.Count > 0 ? ExitCode.Done : channels.End(ExitCode.CannotBeMet, onlyWaiting ? "No batch waits for a time." : typed.Length > 0 ? $"Nothing in the record fits '{typed}'. Try fewer words, or their beginnings." : "The record is empty. 'alumroot record new' begins a batch.");
+            return lines.Count > 0 ? ExitCode.Done : channels.End(ExitCode.CannotBeMet, onlyWaiting ? "Nothing waits for a time." : typed.Length > 0 ? $"Nothing in the record fits '{typed}'. Try fewer words, or their beginnings." : "The record is empty. 'alumroot record new' begins a batch.");
         }));
         return verb;
     }

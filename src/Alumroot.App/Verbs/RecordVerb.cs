@@ -44,6 +44,7 @@ public static class RecordVerb
         foreach (string remark in draft.Remarks) channels.Messages.WriteLine(remark);
         return StudioVerb.Run(parsed.GetValue(options.Studio), StudioAccess.Write, channels, studio =>
         {
+            if (draft.Later is { } later && (draft = later(studio)).Trouble is { } wrong) return channels.End(ExitCode.InputWrong, wrong);
             StudioDocument document = draft.Document! with { Note = parsed.GetValue(options.Note) };
             foreach (string file in parsed.GetValue(options.Photo) ?? [])
             {
@@ -53,7 +54,7 @@ public static class RecordVerb
             if (draft.Subject is { } about && studio.EntriesOf(about).Count == 0) return channels.End(ExitCode.CannotBeMet, $"There is no {about} in this studio. 'alumroot list' shows what there is.");
             AppendResult result = draft.Subject is { } subject
                 ? studio.Append(document.ToEntry(id, subject, now, draft.Corrects))
-                : studio.AppendNew(document is LotBought ? SubjectClass.Lot : SubjectClass.Batch, id, document, now);
+                : studio.AppendNew(document switch { LotBought => SubjectClass.Lot, TrialBegun => SubjectClass.Trial, _ => SubjectClass.Batch }, id, document, now);
             return Said(result, studio, parsed.GetValue(options.Json), channels);
         });
     }

@@ -9,20 +9,20 @@ using Alumroot.Studio.Journal;
 
 namespace Alumroot.App.Verbs;
 
-/// <summary><c>alumroot show 26-014</c>: a batch or lot with every entry.</summary>
+/// <summary><c>alumroot show 26-014</c>: a batch, lot, paint or trial with every entry.</summary>
 public static class ShowVerb
 {
     /// <summary>The verb with its options.</summary>
     public static Verb Build(Channels channels)
     {
         ArgumentNullException.ThrowIfNull(channels);
-        var subject = new Argument<string>("number") { HelpName = "NUMBER", Description = "a batch such as 26-014, or a lot such as lot-7" };
+        var subject = new Argument<string>("number") { HelpName = "NUMBER", Description = "a batch such as 26-014, a lot such as lot-7, a paint such as P-07, or a trial such as T-05" };
         Option<bool> json = StudioVerb.JsonOption();
         Option<bool> csv = StudioVerb.TableOption(), utc = StudioVerb.UtcOption();
         Option<string?> folder = StudioVerb.FolderOption();
         var verb = new Verb(
             "show",
-            "Shows a batch or lot with every entry.",
+            "Shows a batch, lot, paint or trial in full.",
             "alumroot show 26-014",
             "alumroot show lot-7",
             "alumroot show 26-014 --json");
@@ -34,7 +34,7 @@ public static class ShowVerb
         verb.SetAction(parsed =>
         {
             string typed = parsed.GetRequiredValue(subject);
-            if (SubjectKey.TryRead(typed) is not { } key) return channels.End(ExitCode.InputWrong, $"'{typed}' is not the number of a batch or lot. Write it like 26-014 or lot-7.");
+            if (SubjectKey.TryRead(typed) is not { } key) return channels.End(ExitCode.InputWrong, $"'{typed}' is not a number of the record. Write it like 26-014, lot-7, P-07 or T-05.");
             return StudioVerb.Run(parsed.GetValue(folder), StudioAccess.Read, channels, studio => Show(studio, key, (parsed.GetValue(json), parsed.GetValue(csv), parsed.GetValue(utc)), channels));
         });
         return verb;

@@ -39,6 +39,9 @@ public static class EntryWords
             ExposureRead read => $"strips read: {string.Join(", ", read.Strips.Select(s => s.Sample).Distinct())}",
             ExposureEnded => "taken out of the light",
             TestDone test => string.Create(CultureInfo.InvariantCulture, $"{OtherTestWords.Name(test.Test)}: {test.Result:0.###} {test.Unit}"),
+            TrialBegun trial => $"trial: {trial.Title}, {trial.Jars.Count} jars, {string.Join(", ", trial.Factors.Select(f => f.Name))}",
+            TrialJarRead read => KeptTrialWords.Read(read),
+            TrialEnded => "trial ended",
             Withdrawn => "undone",
             _ => "note",
         };

@@ -18,6 +18,9 @@ public static class LabelWords
     /// <summary>On a jar of dry pigment.</summary>
     public const string Dust = "Dry powder: keep the dust out of the air. Not for food or skin.";
 
+    /// <summary>The name of a jar of a trial.</summary>
+    public static string Jar(SubjectKey trial, int order) => $"{trial} jar {order}";
+
     /// <summary>What the pigment is, in plain words, with the generic name of the Colour Index where one exists.</summary>
     public static string Pigment(BatchPlanned? plan, Dyestuff? dyestuff)
     {

@@ -21,6 +21,12 @@ public static class SheetWords
         SwatchHow = "Masstone thick enough to hide the line, wash thinned until paper shows, tints by weight with one white. Cover the right half of one strip and put it in a window.",
         ClassCaution = "Eating and drinking elsewhere; hands washed at the end; children only with a grown person beside them. Whoever runs the class answers for it by local rules: check local codes, ask a licensed professional.";
 
+    /// <summary>The sheet of a trial.</summary>
+    public const string TrialRow = "The row, in the order of making; spans hold nine times in ten", TrialReadings = "What came of it", TrialSwatches = "A swatch of each jar, dry", ReadHeading = "Read",
+        JarHead = "jar", AmountHead = "goes in", DoneHead = "done", ColourHead = "colour", RemarkHead = "remark",
+        TrialHow = "Keep to the order: it is by lot. Same liquor, same glass, same spoon for every jar; tick each when it is made.",
+        TrialCaution = "Glasses and gloves for salts and alkalis; label every jar; nothing back into kitchen use. Rules of your place come first.";
+
     /// <summary>Columns of the tables.</summary>
     public static readonly IReadOnlyList<string> PlannedActualHeads = ["what", "planned", "actual"], AmountHeads = ["what", "plan", "span", "with", "actual"], PortionHeads = ["portion", "so far", "pH to expect", "read"],
         WashHeads = ["wash", "µS/cm at 25 °C", "read"], SwatchNoteHeads = ["about it", "to write"], RecipeHeads = ["part", "g", "span", "mL", "weighed"], WentInHeads = ["part", "measured"], KitHeads = ["thing", "each", "in all"];
@@ -36,6 +42,12 @@ public static class SheetWords
 
     /// <summary>Name of the bench card.</summary>
     public static string BenchCard(BatchState state) => $"Bench card {state?.Key}";
+
+    /// <summary>Name of a trial's sheet.</summary>
+    public static string TrialSheet(TrialState trial) => $"Trial {trial?.Key}";
+
+    /// <summary>The first words of a trial's sheet.</summary>
+    public static string TrialLead(TrialState trial, Alumroot.Studio.Documents.TrialBegun begun) => $"{begun?.Title}: {KeptTrialWords.About(trial)}.";
 
     /// <summary>Name of the swatch card.</summary>
     public static string SwatchCard(BatchState state) => $"Swatch card {state?.Key}";

@@ -75,21 +75,27 @@ public static class TrialWords
     /// <summary>"sure" or "cannot tell".</summary>
     public static string Of(Verdict verdict) => verdict == Verdict.Sure ? "sure" : "cannot tell";
 
-    /// <summary>Why a recipe is worth a jar.</summary>
-    public static string Because(NextFound found)
+    /// <summary>Why a recipe is worth a jar, or a batch.</summary>
+    public static string Because(NextFound found, string thing = "jar")
     {
         ArgumentNullException.ThrowIfNull(found);
         string where = string.Join(" and ", found.Where.Select(s => $"{s.Factor} {s.Name}"));
         return found.Because switch
         {
-            WorthBecause.ExpectedNearer => "because it is expected to come nearer than any jar so far",
+            WorthBecause.ExpectedNearer => $"because it is expected to come nearer than any {thing} so far",
             WorthBecause.NeverTogether => $"because {where} were never put together",
             WorthBecause.LittleKnown => where.Length > 0 ? $"because little is known near {where}, and it may come nearer" : "because little is known there, and it may come nearer",
             _ => "because nothing better is in sight: make the best one again and see how well it repeats",
         };
     }
 
+    /// <summary>A name as a part of an id on a page: letters, digits and dashes.</summary>
+    public static string Id(string name) => string.Concat((name ?? "").Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-'));
+
+    /// <summary>A value with its span, or that its span is not known.</summary>
+    public static string Span(Quantities.Estimate value) => double.IsFinite(value.Low) ? $"{Figure(value.Value)} ({Figure(value.Low)} to {Figure(value.High)})" : $"{Figure(value.Value)} (span not known)";
+
     /// <summary>A number with three or four figures.</summary>
     public static string Figure(double value) => !double.IsFinite(value) ? "not known"
-        : value == 0 ? "0" : Math.Round(value, Math.Clamp(3 - (int)Math.Ceiling(Math.Log10(Math.Abs(value))), 0, 6)).ToString("0.######", CultureInfo.InvariantCulture);
+        : value == 0 ? "0" : (0.0 + Math.Round(value, Math.Clamp(3 - (int)Math.Ceiling(Math.Log10(Math.Abs(value))), 0, 6))).ToString("0.######", CultureInfo.InvariantCulture);
 }

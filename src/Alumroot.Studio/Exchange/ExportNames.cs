@@ -8,7 +8,7 @@ internal static class ExportNames
     public const string Manifest = "manifest.json";
     public const string Entries = "entries.jsonl";
 
-    private static readonly string[] Known = [Manifest, Entries, "tables/batches.csv", "tables/readings.csv", "tables/lots.csv", "tables/paints.csv", "tables/exposures.csv"];
+    private static readonly string[] Known = [Manifest, Entries, "tables/batches.csv", "tables/readings.csv", "tables/lots.csv", "tables/paints.csv", "tables/exposures.csv", "tables/trials.csv"];
 
     public static string Photo(string hash) => $"photos/{hash[..2]}/{hash}";
 

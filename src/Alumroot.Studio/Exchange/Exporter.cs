@@ -55,12 +55,14 @@ internal static class Exporter
         Lines(zip, "tables/batches.csv", Tables.Batches(subjects.Select(g => SubjectLine.Of(g.Key, [.. g]))), now);
         Lines(zip, "tables/readings.csv", Tables.Readings(subjects.Where(g => g.Key.Class == SubjectClass.Batch).SelectMany(g => Standings.Of(g))), now);
         Lines(zip, "tables/lots.csv", Tables.Lots(subjects.Where(g => g.Key.Class == SubjectClass.Lot).Select(g => LotState.Of(g.Key, entries))), now);
-        // Without paints the file is one that an older program takes too.
+        // Without paints and trials the file is one that an older program takes too.
         PaintState[] paints = [.. subjects.Where(g => g.Key.Class == SubjectClass.Paint).Select(g => PaintState.Of(g.Key, g))];
         if (paints.Length > 0) Lines(zip, "tables/paints.csv", Tables.Paints(paints), now);
 
         ExposureState[] exposures = [.. subjects.Where(g => g.Key.Class == SubjectClass.Exposure).Select(g => ExposureState.Of(g.Key, g))];
         if (exposures.Length > 0) Lines(zip, "tables/exposures.csv", Tables.Exposures(exposures), now);
+        TrialState[] trials = [.. subjects.Where(g => g.Key.Class == SubjectClass.Trial).Select(g => TrialState.Of(g.Key, g))];
+        if (trials.Length > 0) Lines(zip, "tables/trials.csv", Tables.Trials(trials), now);
 
         string[] named = [.. entries.SelectMany(e => e.Payload.PhotoHashes()).Distinct().Order(StringComparer.Ordinal)];
         string[] there = [.. named.Where(studio.Photos.Has)];

@@ -35,6 +35,19 @@ internal static class Tables
         .. made?.CameOff is { } off ? (Measured[])[off with { Name = "came off the slab" }] : [],
     ];
 
+    /// <summary>A line for each result of each jar, and one for its colour.</summary>
+    public static IEnumerable<string> Trials(IEnumerable<TrialState> trials) =>
+        trials.SelectMany(t => t.Jars.SelectMany(j => Results(j).Select(r => Csv.Line(
+                [t.Key.ToString(), t.Begun!.Title, t.Stage, Time(t.At), j.Jar.Order, j.Jar.Block, string.Join("; ", t.Begun.Factors.Select((f, i) => $"{f.Name} {f.Settings[j.Jar.Levels[i]]}{(f.Unit.Length > 0 ? " " + f.Unit : "")}")), .. r]))))
+            .Prepend(Csv.Line("trial", "title", "state", "begun_at", "jar", "block", "settings", "result", "typed", "si_value", "si_unit", "within_si"));
+
+    private static IEnumerable<object?[]> Results(JarState jar) =>
+    [
+        .. jar.Results.Values.Select(r => (object?[])[r.Value.Name, r.Value.Typed, r.Value.SiValue, r.Value.SiUnit, r.WithinSi]),
+        .. jar.Colour is { Colour: { } lab } read ? (object?[][])[["lab_l", null, lab.LabL, "1", read.WithinDeltaE2000], ["lab_a", null, lab.LabA, "1", read.WithinDeltaE2000], ["lab_b", null, lab.LabB, "1", read.WithinDeltaE2000]] : [],
+        .. jar.IsRead ? [] : (object?[][])[["not read", null, null, null, null]],
+    ];
+
     /// <summary>Every value of every step, with whether it counts.</summary>
     public static IEnumerable<string> Readings(IEnumerable<StandingEntry> entries) =>
         entries.SelectMany(Rows).Prepend(Csv.Line("batch", "at", "step", "name", "typed", "si_value", "si_unit", "instrument", "resolution_si", "standing", "entry"));

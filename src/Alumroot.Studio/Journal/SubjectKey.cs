@@ -18,11 +18,14 @@ public enum SubjectClass
     /// <summary>Strips laid in the light together.</summary>
     Exposure,
 
+    /// <summary>One row of jars.</summary>
+    Trial,
+
     /// <summary>The studio itself: its bowls and its ways.</summary>
     Studio,
 }
 
-/// <summary>What an entry is about: batch <c>26-014</c>, the fourteenth of 2026, lot <c>lot-7</c>, paint <c>P-07</c>, exposure <c>E-03</c>, or the <c>studio</c>. Immutable.</summary>
+/// <summary>What an entry is about: batch <c>26-014</c>, the fourteenth of 2026, lot <c>lot-7</c>, paint <c>P-07</c>, exposure <c>E-03</c>, trial <c>T-05</c>, or the <c>studio</c>. Immutable.</summary>
 public readonly partial record struct SubjectKey : IComparable<SubjectKey>
 {
     private const string StudioWord = "studio";
@@ -32,13 +35,13 @@ public readonly partial record struct SubjectKey : IComparable<SubjectKey>
     /// <summary>The studio itself.</summary>
     public static SubjectKey Studio { get; } = new(SubjectClass.Studio, 0, 0);
 
-    /// <summary>Batch, lot, paint, exposure or the studio.</summary>
+    /// <summary>Batch, lot, paint, exposure, trial or the studio.</summary>
     public SubjectClass Class { get; }
 
     /// <summary>The last two digits of the year of a batch; 0 for others.</summary>
     public int Year { get; }
 
-    /// <summary>The count within the year, or of all lots, paints or exposures.</summary>
+    /// <summary>The count within the year, or of all of its kind.</summary>
     public int Count { get; }
 
     /// <summary>The key of a batch.</summary>
@@ -58,6 +61,10 @@ public readonly partial record struct SubjectKey : IComparable<SubjectKey>
     /// <param name="count">From 1 to 999 999.</param>
     public static SubjectKey Exposure(int count) => new(SubjectClass.Exposure, 0, InRange(count));
 
+    /// <summary>The key of a trial.</summary>
+    /// <param name="count">From 1 to 999 999.</param>
+    public static SubjectKey Trial(int count) => new(SubjectClass.Trial, 0, InRange(count));
+
     /// <summary>Reads a key; null when the text is none.</summary>
     public static SubjectKey? TryRead(string? text)
     {
@@ -67,10 +74,11 @@ public readonly partial record struct SubjectKey : IComparable<SubjectKey>
         if (LotShape().Match(text) is { Success: true } lot) return Positive(lot.Groups[1].Value) is { } count ? Lot(count) : null;
         if (PaintShape().Match(text) is { Success: true } paint) return Positive(paint.Groups[1].Value) is { } count ? Paint(count) : null;
         if (ExposureShape().Match(text) is { Success: true } exposure) return Positive(exposure.Groups[1].Value) is { } count ? Exposure(count) : null;
+        if (TrialShape().Match(text) is { Success: true } trial) return Positive(trial.Groups[1].Value) is { } count ? Trial(count) : null;
         return null;
     }
 
-    /// <summary>Earlier keys first, batches before lots before paints before exposures, the studio last.</summary>
+    /// <summary>Earlier keys first, batches before lots before paints before exposures before trials, the studio last.</summary>
     public int CompareTo(SubjectKey other) => (Class, Year, Count).CompareTo((other.Class, other.Year, other.Count));
 
     /// <summary>The key as it is written.</summary>
@@ -80,6 +88,7 @@ public readonly partial record struct SubjectKey : IComparable<SubjectKey>
         SubjectClass.Lot => string.Create(CultureInfo.InvariantCulture, $"lot-{Count}"),
         SubjectClass.Paint => string.Create(CultureInfo.InvariantCulture, $"P-{Count:00}"),
         SubjectClass.Exposure => string.Create(CultureInfo.InvariantCulture, $"E-{Count:00}"),
+        SubjectClass.Trial => string.Create(CultureInfo.InvariantCulture, $"T-{Count:00}"),
         _ => string.Create(CultureInfo.InvariantCulture, $"{Year:00}-{Count:000}"),
     };
 
@@ -112,4 +121,7 @@ public readonly partial record struct SubjectKey : IComparable<SubjectKey>
 
     [GeneratedRegex(@"\AE-([0-9]{2,6})\z")]
     private static partial Regex ExposureShape();
+
+    [GeneratedRegex(@"\AT-([0-9]{2,6})\z")]
+    private static partial Regex TrialShape();
 }

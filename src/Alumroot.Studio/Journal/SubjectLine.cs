@@ -21,7 +21,7 @@ public sealed record SubjectLine(SubjectKey Subject, string Title, string Stage,
     /// <summary>The pigment of a batch in kilograms as last weighed; null before.</summary>
     public double? PigmentKg { get; init; }
 
-    /// <summary>When the maker is to look at a batch again; null when nothing is waited for.</summary>
+    /// <summary>When the maker is to look at a batch or a trial again; null when nothing is waited for.</summary>
     public DateTimeOffset? DueAt { get; init; }
 
     /// <summary>The maker's own words, with blanks between.</summary>
@@ -44,6 +44,7 @@ public sealed record SubjectLine(SubjectKey Subject, string Title, string Stage,
             SubjectClass.Lot => OfLot(LotState.Of(subject, entries)),
             SubjectClass.Paint => OfPaint(PaintState.Of(subject, entries)),
             SubjectClass.Exposure => OfExposure(ExposureState.Of(subject, entries)),
+            SubjectClass.Trial => OfTrial(TrialState.Of(subject, entries)),
             _ => Line(subject, "", "", StudioState.Of(entries).Entries),
         };
     }
@@ -67,6 +68,8 @@ public sealed record SubjectLine(SubjectKey Subject, string Title, string Stage,
     private static SubjectLine OfPaint(PaintState paint) => Line(paint.Key, paint.Made?.Title ?? "", paint.Stage, paint.Entries);
 
     private static SubjectLine OfExposure(ExposureState exposure) => Line(exposure.Key, exposure.Begun?.Title ?? "", exposure.Stage, exposure.Entries) with { DueAt = exposure.ReadyAt };
+
+    private static SubjectLine OfTrial(TrialState trial) => Line(trial.Key, trial.Begun?.Title ?? "", trial.Stage, trial.Entries) with { DueAt = trial.ReadyAt };
 
     private static SubjectLine Line(SubjectKey key, string title, string stage, IReadOnlyList<StandingEntry> all) =>
         new(key, title, stage, all[0].Entry.At, all[^1].Entry.At, all.Count);

@@ -30,6 +30,13 @@ internal sealed class JournalReader(Database database)
             .OrderBy(e => e.Sequence).AsEnumerable().Select(e => e.ToEntry())];
     });
 
+    /// <summary>The entries of everything of one class.</summary>
+    public IReadOnlyList<Entry> EntriesOf(SubjectClass kind) => With(context =>
+    {
+        string word = SubjectLine.Word(kind);
+        return Of(context, [.. context.Subjects.Where(s => s.Class == word).Select(s => s.Subject)]);
+    });
+
     /// <summary>The entries of all paints that ever named a lake, or of all paints there are.</summary>
     /// <param name="lake">The lake; null for all paints.</param>
     public IReadOnlyList<Entry> EntriesOfPaints(SubjectKey? lake) => With(context =>
@@ -69,7 +76,7 @@ internal sealed class JournalReader(Database database)
     /// <param name="stages">Only these stages; none for all.</param>
     public IReadOnlyList<SubjectLine> List(string? typed, int most, SubjectClass? kind, IReadOnlyCollection<string>? stages) => With(context =>
     {
-        SubjectClass[] classes = kind is { } only ? [only] : [SubjectClass.Batch, SubjectClass.Lot, SubjectClass.Paint, SubjectClass.Exposure];
+        SubjectClass[] classes = kind is { } only ? [only] : [SubjectClass.Batch, SubjectClass.Lot, SubjectClass.Paint, SubjectClass.Exposure, SubjectClass.Trial];
         string[] words = [.. classes.Select(SubjectLine.Word)];
         if (string.IsNullOrWhiteSpace(typed))
         {

@@ -131,6 +131,8 @@ internal sealed class JournalWriter(Database database, PhotoFolder photos)
         // The words of the indexes in 0005.sql and 0006.sql.
         if (kind == SubjectClass.Paint) return SubjectKey.Paint(1 + (int)Connection(context).Number("SELECT coalesce(max(CAST(substr(subject, 3) AS INTEGER)), 0) FROM subject WHERE class = 'paint'"));
         if (kind == SubjectClass.Exposure) return SubjectKey.Exposure(1 + (int)Connection(context).Number("SELECT coalesce(max(CAST(substr(subject, 3) AS INTEGER)), 0) FROM subject WHERE class = 'exposure'"));
+        // Trials are few, and the index by class finds them.
+        if (kind == SubjectClass.Trial) return SubjectKey.Trial(1 + (int)Connection(context).Number("SELECT coalesce(max(CAST(substr(subject, 3) AS INTEGER)), 0) FROM subject WHERE class = 'trial'"));
         string series = (kind == SubjectClass.Lot ? SubjectKey.Lot(1) : SubjectKey.Batch(year, 1)).ToString()[..SeriesCharacters];
         // The words of the index in 0003.sql.
         int count = 1 + (int)Connection(context).Number(

@@ -89,8 +89,9 @@ internal sealed class EffectColumns
                     foreach (int b in own[j])
                     {
                         int at = Add(name, [.. _all[a].Values.Zip(_all[b].Values, (x, y) => x * y)]);
-                        // Half the difference between the effects of one at both ends of the other.
-                        if (simple) _terms.Add(new EffectTerm([data.Factors[i].Name, data.Factors[j].Name], null, [(at, 2)], null));
+                        // Half the difference between the effects of one at both ends of the other, each from its first or least setting to its second or most:
+                        // the column of two names runs the other way.
+                        if (simple) _terms.Add(new EffectTerm([data.Factors[i].Name, data.Factors[j].Name], null, [(at, data.Factors[i].IsMeasured == data.Factors[j].IsMeasured ? 2 : -2)], null));
                     }
             }
     }

@@ -40,7 +40,11 @@ public sealed record RecipeProposal(IReadOnlyList<RecipeSetting> Settings, IRead
 /// <param name="Rms">Root mean square miss.</param>
 /// <param name="ScatterSd">The scatter of the response itself, one standard deviation: a surrogate that knows nothing misses by this.</param>
 /// <param name="InsideRatio">How many lie in their 90 % span, 0 to 1.</param>
-public sealed record Foretold(string Response, double Rms, double ScatterSd, double InsideRatio);
+public sealed record Foretold(string Response, double Rms, double ScatterSd, double InsideRatio)
+{
+    /// <summary>Each row that was learned from, by its place in the table, foretold from all the others with the span of one reading.</summary>
+    public IReadOnlyList<(int Row, Estimate Value)> Each { get; init; } = [];
+}
 
 /// <summary>The next jar.</summary>
 /// <param name="Next">The recipe most worth a jar.</param>

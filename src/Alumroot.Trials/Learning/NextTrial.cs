@@ -18,6 +18,7 @@ public sealed class NextTrial
     private const double FarShare = 0.15;
 
     private readonly TrialData _data;
+    private readonly int[] _whole;
     private readonly Response[] _responses;
     private readonly RecipeSpace _space;
     private readonly Surrogate[] _beliefs;
@@ -25,9 +26,9 @@ public sealed class NextTrial
     private readonly double[][] _worlds;
     private readonly SeededRandom _random;
 
-    private NextTrial(TrialData data, Response[] responses, IReadOnlyList<double>? readingSds, Func<double[], double> loss, ulong seed)
+    private NextTrial(TrialData data, int[] whole, Response[] responses, IReadOnlyList<double>? readingSds, Func<double[], double> loss, ulong seed)
     {
-        (_data, _responses, _space, _random) = (data, responses, new RecipeSpace(data), new SeededRandom(seed));
+        (_data, _whole, _responses, _space, _random) = (data, whole, responses, new RecipeSpace(data), new SeededRandom(seed));
         int[] held = Held(loss);
         _held = [.. held.Select(i => _space.Rows[i])];
         int[]? learned = held.Length > MostLearned ? Apart([.. Enumerable.Range(0, held.Length)], _held, MostLearned) : null;
@@ -54,7 +55,7 @@ public sealed class NextTrial
         int[] whole = [.. Enumerable.Range(0, data.Count).Where(i => responses.All(r => double.IsFinite(r.Values[i])))];
         if (whole.Length < LeastRows) return null;
         TrialData rows = new([.. data.Factors.Select(f => new FactorColumn(f.Name, f.Numbers is { } n ? [.. whole.Select(i => n[i])] : null, [.. whole.Select(i => f.Names[i])]))], null);
-        var trial = new NextTrial(rows, [.. responses.Select(r => new Response(r.Name, [.. whole.Select(i => r.Values[i])]))], readingSds, losses[0], seed);
+        var trial = new NextTrial(rows, whole, [.. responses.Select(r => new Response(r.Name, [.. whole.Select(i => r.Values[i])]))], readingSds, losses[0], seed);
         return trial._space.MeasuredFactors.Count + trial._space.NamedFactors.Count == 0 ? null : trial.Run(losses, allowed);
     }
 
@@ -69,7 +70,7 @@ public sealed class NextTrial
         (Recipe next, double gain) = refined.Length > 0 ? refined[0] : (best, 0);
         bool repeat = gain <= 1e-3 * Math.Max(Math.Abs(least), 1e-9);
         if (repeat) (next, gain) = (best, 0);
-        (WorthBecause because, IReadOnlyList<RecipeSetting> where) = repeat ? (WorthBecause.RepeatBest, []) : Why(next, loss, least);
+        (WorthBecause because, IReadOnlyList<RecipeSetting> where) = repeat || Settings(next).SequenceEqual(Settings(best)) ? (WorthBecause.RepeatBest, []) : Why(next, loss, least);
         var others = new List<Recipe>();
         foreach ((Recipe recipe, _) in refined.Skip(1).Concat(pool.OrderByDescending(p => p.Gain).Take(40)))
             if (others.Count < MostOthers && others.Prepend(next).All(o => Apart(o, recipe) > FarShare)) others.Add(recipe);
@@ -212,7 +213,10 @@ public sealed class NextTrial
             IReadOnlyList<(double Mean, double Sd)> left = b.LeftOut();
             double[] y = [.. _held.Select((h, i) => _responses[r].Values[HeldRow(i)])];
             double mean = y.Average();
-            return new Foretold(_responses[r].Name, Math.Sqrt(y.Select((v, i) => (v - left[i].Mean) * (v - left[i].Mean)).Average()), Math.Sqrt(y.Sum(v => (v - mean) * (v - mean)) / (y.Length - 1)), y.Where((v, i) => Math.Abs(v - left[i].Mean) <= Distributions.NormalHalfWidth90 * left[i].Sd).Count() / (double)y.Length);
+            return new Foretold(_responses[r].Name, Math.Sqrt(y.Select((v, i) => (v - left[i].Mean) * (v - left[i].Mean)).Average()), Math.Sqrt(y.Sum(v => (v - mean) * (v - mean)) / (y.Length - 1)), y.Where((v, i) => Math.Abs(v - left[i].Mean) <= Distributions.NormalHalfWidth90 * left[i].Sd).Count() / (double)y.Length)
+            {
+                Each = [.. left.Select((l, i) => (_whole[HeldRow(i)], Spread(l.Mean, l.Sd)))],
+            };
         }),
     ];
 

@@ -38,7 +38,7 @@ public sealed class RecordVerbTests : IDisposable
         await Says("list froth", $"{batch} .* thrown-down");
         await Says("list --csv", "^subject,title,stage,");
         Command waiting = await Run("list --waiting");
-        Assert.Equal((ExitCode.CannotBeMet, true), (waiting.Code, waiting.Messages.Contains("No batch waits for a time", StringComparison.Ordinal)));
+        Assert.Equal((ExitCode.CannotBeMet, true), (waiting.Code, waiting.Messages.Contains("Nothing waits for a time", StringComparison.Ordinal)));
         await Says($"show {batch} --csv --utc", @"^at,entry,document,said,standing\r?\n\d{4}-\d\d-\d\dT[\d:.]+\+00:00,");
         Assert.Equal(3, entries[2].GetProperty("values").GetProperty("amount_g").GetDouble());
         Assert.Equal(450, JsonDocument.Parse((await Run("show lot-1 --json")).Data).RootElement.GetProperty("left_g").GetDouble(), 9);
@@ -117,7 +117,7 @@ public sealed class RecordVerbTests : IDisposable
     [InlineData("record new", ExitCode.InputWrong, "Add --from FILE")]
     [InlineData("record 26-014 added 3g", ExitCode.CannotBeMet, "There is no 26-014 in this studio.")]
     [InlineData("show 26-014", ExitCode.CannotBeMet, "There is no studio in")]
-    [InlineData("show xyz", ExitCode.InputWrong, "'xyz' is not the number of a batch or lot.")]
+    [InlineData("show xyz", ExitCode.InputWrong, "'xyz' is not a number of the record.")]
     public async Task What_cannot_be_recorded_is_told_with_its_reason(string line, int code, string sentence)
     {
         Command said = await Run(line);

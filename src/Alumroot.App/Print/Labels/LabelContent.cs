@@ -1,5 +1,6 @@
 using System.Globalization;
 using Alumroot.App.Paints;
+using Alumroot.App.Trials;
 using Alumroot.App.Words;
 using Alumroot.Catalogue;
 using Alumroot.Paint.Labels;
@@ -57,6 +58,14 @@ public sealed record LabelContent(string Name, IReadOnlyList<string> Lines, IRea
         string left = net ?? (lake.PigmentKg is { } kg ? $"{PaintFigures.Of(1000 * kg)} g" : "");
         DateTimeOffset at = lake.Taken.Count > 0 ? lake.Taken[^1].At : lake.Entries[0].Entry.At;
         return new LabelContent($"{lake.Plan?.Dyestuff ?? "White ground"} lake", [Pigment(lake), LabelWords.Net(left), LabelWords.Lot(lake.Key, [], at), LabelWords.Dust], [], lake.Key.ToString()).Tidy();
+    }
+
+    /// <summary>The labels of a trial's jars, in the order of making; none when its design was taken back.</summary>
+    public static IReadOnlyList<LabelContent> OfTrial(TrialState trial)
+    {
+        ArgumentNullException.ThrowIfNull(trial);
+        return trial.Begun is not { } begun ? [] :
+            [.. trial.Jars.Select(j => new LabelContent(LabelWords.Jar(trial.Key, j.Jar.Order), [.. begun.Factors.Select((_, i) => KeptTrialWords.Setting(begun, j.Jar, i)), KeptTrialWords.Amounts(j.Jar), LabelWords.Lot(trial.Key, [], trial.At)], [], LabelledJar.Code(trial.Key, j.Jar.Order)).Tidy())];
     }
 
     private static string Pigment(BatchState lake) => LabelWords.Pigment(lake.Plan, PaintLake.DyestuffOf(lake));

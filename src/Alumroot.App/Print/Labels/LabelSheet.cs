@@ -27,45 +27,61 @@ public sealed record LabelGrid(Paper Paper, double WidthMillimetres, double Heig
     private static int Many(double room, double size, double gap) => Math.Max(0, (int)Math.Floor((room + gap + 1e-6) / (size + gap)));
 }
 
-/// <summary>A paper full of one label.</summary>
-/// <param name="Content">What stands on each.</param>
-/// <param name="Layout">How it is laid out.</param>
+/// <summary>A paper of labels: one many times, or several beside each other such as those of a row of jars.</summary>
+/// <param name="Contents">What stands on each, one or more.</param>
 /// <param name="Grid">How they stand on the paper.</param>
-/// <param name="Copies">How many.</param>
+/// <param name="Copies">How many of each.</param>
 /// <param name="Skip">How many places of the first paper are used already.</param>
 /// <param name="Outlined">Whether lines to cut along are drawn.</param>
-public sealed record LabelSheet(LabelContent Content, LabelLayout Layout, LabelGrid Grid, int Copies, int Skip, bool Outlined)
+public sealed record LabelSheet(IReadOnlyList<LabelContent> Contents, LabelGrid Grid, int Copies, int Skip, bool Outlined)
 {
+    /// <summary>How each is laid out.</summary>
+    public IReadOnlyList<LabelLayout> Layouts { get; } = [.. Contents.Select(c => LabelLayout.Of(c, Grid.WidthMillimetres, Grid.HeightMillimetres))];
+
+    /// <summary>What stands on the first.</summary>
+    public LabelContent Content => Contents[0];
+
+    /// <summary>How the first is laid out.</summary>
+    public LabelLayout Layout => Layouts[0];
+
+    /// <summary>Whether everything stands on every one of them.</summary>
+    public bool Fits => Layouts.All(l => l.Fits);
+
+    /// <summary>How many labels there are in all.</summary>
+    public int Total => Contents.Count * Copies;
+
     /// <summary>How many stand on a full paper.</summary>
     public int PerPage => Grid.Columns * Grid.Rows;
 
     /// <summary>How many papers it takes.</summary>
-    public int Pages => (Skip + Copies + PerPage - 1) / PerPage;
+    public int Pages => (Skip + Total + PerPage - 1) / PerPage;
 
     /// <summary>The places of a page that are filled.</summary>
     /// <param name="page">From 0.</param>
-    public IEnumerable<int> Places(int page) => Enumerable.Range(0, PerPage).Where(p => page * PerPage + p >= Skip && page * PerPage + p < Skip + Copies);
+    public IEnumerable<int> Places(int page) => Enumerable.Range(0, PerPage).Where(p => page * PerPage + p >= Skip && page * PerPage + p < Skip + Total);
 
     /// <summary>The papers as a PDF file.</summary>
     public byte[] Pdf()
     {
         using var pdf = new PdfPaper($"Labels {Content.Code}", Grid.Paper);
-        var code = new QrPicture(Content.Code);
+        QrPicture[] codes = [.. Contents.Select(c => new QrPicture(c.Code))];
         for (int page = 0; page < Pages; page++)
         {
             pdf.NextPage();
             foreach (int place in Places(page))
             {
                 (double left, double top) = Grid.At(place);
+                int which = (page * PerPage + place - Skip) / Copies;
+                LabelLayout layout = Layouts[which];
                 pdf.Tagged(PdfBlockLevelElementTag.Paragraph, () =>
                 {
-                    foreach (LabelLine line in Layout.Lines) pdf.Text(line.Words, left + line.LeftMillimetres, top + line.FootMillimetres, line.Points, line.Strong);
+                    foreach (LabelLine line in layout.Lines) pdf.Text(line.Words, left + line.LeftMillimetres, top + line.FootMillimetres, line.Points, line.Strong);
                 });
                 foreach (LabelSign sign in Layout.Signs) pdf.Sign(sign.Sign, left + sign.LeftMillimetres, top + sign.TopMillimetres, LabelLayout.SignMillimetres);
                 pdf.Unread(() =>
                 {
                     if (Outlined) pdf.Box(left, top, Grid.WidthMillimetres, Grid.HeightMillimetres, 0.1);
-                    if (Layout.CodeSideMillimetres > 0) pdf.Code(code, left + Layout.CodeLeftMillimetres, top + Layout.CodeTopMillimetres, Layout.CodeSideMillimetres);
+                    if (layout.CodeSideMillimetres > 0) pdf.Code(codes[which], left + layout.CodeLeftMillimetres, top + layout.CodeTopMillimetres, layout.CodeSideMillimetres);
                 });
             }
         }

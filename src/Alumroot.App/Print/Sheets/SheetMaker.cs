@@ -13,7 +13,7 @@ public sealed class SheetMaker(StudioStore store, PlanShelf plans, FootLine line
     private const int MostPeople = 200, UsualPeople = 8;
 
     /// <summary>Sheets by the word of their address.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["batch-sheet", "bench-card", "swatch-card", "recipe-card", "handout"];
+    public static IReadOnlyList<string> Names { get; } = ["batch-sheet", "bench-card", "swatch-card", "recipe-card", "handout", "trial-sheet"];
 
     /// <summary>Makes a sheet; null when there is none.</summary>
     /// <param name="what">One of <see cref="Names"/>.</param>
@@ -29,6 +29,7 @@ public sealed class SheetMaker(StudioStore store, PlanShelf plans, FootLine line
             "recipe-card" when SubjectKey.TryRead(typed("paint")) is { Class: SubjectClass.Paint } key => store.Paint(key) is { Made: { } made } paint ? PaintSheets.Made(paint, made) : null,
             "recipe-card" => Recipe(typed) is { } answer ? PaintSheets.Card(answer) : null,
             "handout" => Recipe(typed) is { } answer ? PaintSheets.Handout(answer, People(typed("people"))) : null,
+            "trial-sheet" => SubjectKey.TryRead(typed("trial")) is { Class: SubjectClass.Trial } trial && store.Trial(trial) is { Begun: { } begun } state ? TrialSheets.Row(state, begun) : null,
             _ => null,
         };
         return sheet is null ? null : sheet with { Paper = Paper.Of(typed("paper")), Foot = line.Foot };

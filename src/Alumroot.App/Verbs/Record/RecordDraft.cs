@@ -1,3 +1,4 @@
+using Alumroot.Studio;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
 
@@ -12,6 +13,9 @@ internal sealed record RecordDraft(SubjectKey? Subject, StudioDocument? Document
 {
     /// <summary>How typed values were read, where that is worth saying.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
+
+    /// <summary>Reads the rest when the record is open, where that is needed; null when all is read.</summary>
+    public Func<StudioStore, RecordDraft>? Later { get; init; }
 
     public static RecordDraft Wrong(string trouble) => new(null, null, Trouble: trouble);
 }

@@ -9,7 +9,7 @@ internal sealed class RecordOptions
     {
         HelpName = "WORDS",
         Arity = ArgumentArity.OneOrMore,
-        Description = "'26-014 added \"3.0 g\"', '26-014 STEP [AMOUNT]' with STEP one of extract, salt, alkali, settle, wash, filter, dry, grind, sieve, '26-014 note', '26-014 given-up REASON', '26-014 undo ENTRY', 'plan ADDRESS', 'new --from FILE', 'lot KIND NAME AMOUNT'",
+        Description = "'26-014 added \"3.0 g\"', '26-014 STEP [AMOUNT]' with STEP one of extract, salt, alkali, settle, wash, filter, dry, grind, sieve, '26-014 note', '26-014 given-up REASON', '26-014 undo ENTRY', 'plan ADDRESS', 'new --from FILE', 'lot KIND NAME AMOUNT', 'trial ADDRESS NAME', 'T-05 jar 3 yield=2.4', 'T-05 ended'",
     };
 
     public Option<string?> Strip { get; } = new("--strip") { HelpName = "PH", Description = "pH read from a strip" };

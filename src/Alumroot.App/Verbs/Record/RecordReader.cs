@@ -18,9 +18,11 @@ internal sealed class RecordReader(RecordOptions options, ParseResult parsed)
         ["new"] => FromFile(),
         ["plan", var address] => FromAddress(address),
         ["lot", var kind, var title, var amount] => Lot(kind, title, amount),
-        ["new" or "plan" or "lot", ..] => RecordDraft.Wrong("A beginning is written 'record new --from FILE', 'record plan ADDRESS' or 'record lot KIND NAME AMOUNT'. Words with blanks stand in quotes."),
+        ["trial", var address, var title] => TrialDrafts.Begin(address, title, null),
+        ["trial", var address, var title, var results] => TrialDrafts.Begin(address, title, results),
+        ["new" or "plan" or "lot" or "trial", ..] => RecordDraft.Wrong("A beginning is written 'record new --from FILE', 'record plan ADDRESS', 'record lot KIND NAME AMOUNT' or 'record trial ADDRESS NAME [RESULTS]'. Words with blanks stand in quotes."),
         [var key, ..] when SubjectKey.TryRead(key) is { } subject => About(subject),
-        [var other, ..] => RecordDraft.Wrong($"'{other}' is not the number of a batch or lot. Write it like 26-014 or lot-7, or begin with new, plan or lot."),
+        [var other, ..] => RecordDraft.Wrong($"'{other}' is not the number of a batch or lot. Write it like 26-014, lot-7 or T-05, or begin with new, plan, lot or trial."),
         [] => RecordDraft.Wrong("Nothing is typed. Write it like 'record 26-014 added \"3.0 g\"'."),
     };
 
@@ -30,15 +32,17 @@ internal sealed class RecordReader(RecordOptions options, ParseResult parsed)
         if (parsed.GetValue(options.Corrects) is { } named && (corrects = EntryId.TryRead(named)) is null) return NoNumber("--corrects", named);
         RecordDraft draft = _words[1..] switch
         {
+            ["jar", var jar, .. var read] when subject.Class == SubjectClass.Trial => TrialDrafts.Jar(subject, jar, read),
+            ["ended"] when subject.Class == SubjectClass.Trial => new RecordDraft(subject, new TrialEnded()),
             ["note"] => new RecordDraft(subject, new Noted()),
             ["given-up", .. var reason] when reason.Length > 0 => new RecordDraft(subject, new BatchGivenUp(string.Join(' ', reason))),
             ["undo", var entry] => EntryId.TryRead(entry) is { } undone ? new RecordDraft(subject, new Withdrawn(), undone) : NoNumber("undo", entry),
             ["added", var amount] => Step(subject, StepKind.Alkali, amount),
             [var step] when StepOf(step) is { } kind => Step(subject, kind, null),
             [var step, var amount] when StepOf(step) is { } kind => Step(subject, kind, amount),
-            _ => RecordDraft.Wrong($"'{string.Join(' ', _words)}' is not understood. After {subject} stands added AMOUNT, a step with or without an amount, note, given-up REASON or undo ENTRY."),
+            _ => RecordDraft.Wrong($"'{string.Join(' ', _words)}' is not understood. After {subject} stands added AMOUNT, a step with or without an amount, note, given-up REASON or undo ENTRY; after a trial jar NUMBER with what was read, or ended."),
         };
-        if (draft is { Document: BatchStep or BatchGivenUp } && subject.Class != SubjectClass.Batch) return RecordDraft.Wrong($"{subject} is a lot, and steps belong to batches. Write the number of a batch, like 26-014.");
+        if (draft is { Document: BatchStep or BatchGivenUp } && subject.Class != SubjectClass.Batch) return RecordDraft.Wrong($"{subject} is {(subject.Class == SubjectClass.Lot ? "a lot" : "no batch")}, and steps belong to batches. Write the number of a batch, like 26-014.");
         if (draft is { Document: Noted } && parsed.GetValue(options.Note) is null && parsed.GetValue(options.Photo) is null or []) return RecordDraft.Wrong("A note needs its words. Add --note TEXT or --photo FILE.");
         return corrects is null || draft.Document is null or Withdrawn ? draft : draft with { Corrects = corrects };
     }
