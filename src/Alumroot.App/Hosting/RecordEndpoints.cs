@@ -16,7 +16,7 @@ internal static class RecordEndpoints
         ShelfEndpoints.Map(app.MapGroup("/shelf"));
         ColourEndpoints.Map(app.MapGroup("/colours"));
         PaintEndpoints.Map(app.MapGroup("/paints"));
-        TrialEndpoints.Map(app.MapGroup("/trials"));
+        KeptTrialEndpoints.Map(app.MapGroup("/trials"));
         StudioEndpoints.Map(app.MapGroup("/studio"));
     }
 
