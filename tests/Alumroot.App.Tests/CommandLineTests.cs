@@ -84,7 +84,9 @@ public sealed class CommandLineTests
         using var taken = new TcpListener(IPAddress.Loopback, 0);
         taken.Start();
         int port = ((IPEndPoint)taken.LocalEndpoint).Port;
-        (int code, string data, string messages) = await Run($"serve --port {port}");
+        string folder = Path.Combine(Path.GetTempPath(), $"alumroot-port-{Guid.NewGuid():N}");
+        (int code, string data, string messages) = await Run("serve", "--port", $"{port}", "--studio", folder);
+        Directory.Delete(folder, recursive: true);
         Assert.Equal(ExitCode.CannotBeMet, code);
         Assert.Empty(data);
         Assert.StartsWith($"Port {port} is taken by another program.", messages, StringComparison.Ordinal);

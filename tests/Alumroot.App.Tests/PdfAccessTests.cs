@@ -76,7 +76,7 @@ public sealed class PdfAccessTests
         Assert.InRange(sign.TopMillimetres, 0, height - LabelLayout.SignMillimetres);
         Assert.All(layout.Lines, l => Assert.True(l.LeftMillimetres + TextMeasure.WidthMillimetres(l.Words, l.Points, l.Strong) <= sign.LeftMillimetres, l.Words));
         Assert.True(layout.CodeSideMillimetres == 0 || layout.CodeTopMillimetres + layout.CodeSideMillimetres <= sign.TopMillimetres || sign.LeftMillimetres + LabelLayout.SignMillimetres <= layout.CodeLeftMillimetres);
-        using PdfDocument pdf = PdfDocument.Open(new LabelSheet(content, layout, new LabelGrid(Print.Paper.A4, width, height, 10, 10, 3, 3), 1, 0, Outlined: true).Pdf());
+        using PdfDocument pdf = PdfDocument.Open(new LabelSheet([content], new LabelGrid(Print.Paper.A4, width, height, 10, 10, 3, 3), 1, 0, Outlined: true).Pdf());
         PdfRectangle red = Assert.Single(pdf.GetPage(1).Paths, p => p.IsFilled && p.FillColor is RGBColor { R: > 0.8, G: < 0.2, B: < 0.2 }).GetBoundingRectangle()!.Value;
         const double points = 72 / 25.4;
         Assert.Equal(LabelLayout.SignMillimetres, red.Width / points, 0.01);

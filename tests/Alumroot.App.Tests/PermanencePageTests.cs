@@ -173,7 +173,7 @@ public sealed class PermanencePageTests
         Assert.Contains("67.0 g/100 g: as most lakes", page.Text, StringComparison.Ordinal);
         Assert.Contains("Madder", page.Text, StringComparison.Ordinal);
         Assert.Contains("Much slower than the flavonoid yellows", page.Text, StringComparison.Ordinal);
-        Assert.Contains("from memory", (await studio.GetAsync("/permanence/compare")).Text, StringComparison.Ordinal);
+        Assert.Contains("From memory.", (await studio.GetAsync("/permanence/compare")).Text, StringComparison.Ordinal);
     }
 
     private static async Task<OpenStudio.Seen> BeginAsync(OpenStudio studio, (string, string)[] typed)

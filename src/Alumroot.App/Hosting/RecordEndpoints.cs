@@ -22,7 +22,7 @@ internal static class RecordEndpoints
         PermanenceEndpoints.Map(permanence);
         permanence.MapGet("/{key}/ready.ics", Calendar);
         permanence.MapGet("/{key}/series.csv", Series);
-        TrialEndpoints.Map(app.MapGroup("/trials"));
+        KeptTrialEndpoints.Map(app.MapGroup("/trials"));
         StudioEndpoints.Map(app.MapGroup("/studio"));
     }
 

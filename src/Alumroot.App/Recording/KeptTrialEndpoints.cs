@@ -9,8 +9,8 @@ using Alumroot.Studio.Store;
 
 namespace Alumroot.App.Recording;
 
-/// <summary>What the forms of the trials do.</summary>
-internal static class TrialEndpoints
+/// <summary>What the forms of kept trials do.</summary>
+internal static class KeptTrialEndpoints
 {
     private const int LongestNote = 4000;
 
