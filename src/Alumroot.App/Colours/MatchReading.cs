@@ -23,9 +23,9 @@ internal static class MatchReading
     /// <summary>The lakes of the record by their last colour as pigment: dry, ground or painted, never wet.</summary>
     internal static MatchShelf OfLakes(IReadOnlyList<LakeColour> colours)
     {
-        IEnumerable<LakeColour> last = colours.Where(c => c.Read.State != Alumroot.Studio.Documents.SwatchState.Wet)
-            .GroupBy(c => c.Lake).Select(g => g.MaxBy(c => (c.Read.State, c.At))!).OrderByDescending(c => c.At).Take(MostPigments);
-        return new MatchShelf([.. last.Select(c => new ShelfPigment($"{c.Lake} {c.Dyestuff}", [.. ThreeBand.AbsorptionRatios(c.Lab, Surface.None).Select(r => new Layer(r, 1))]))], ThreeBand.AlikeWithinDeltaE2000, false, []);
+        IEnumerable<LakeColour> last = colours.Where(c => c.Read.State != Alumroot.Studio.Documents.SwatchState.Wet && c.Medium is null)
+            .GroupBy(c => c.Subject).Select(g => g.MaxBy(c => (c.Read.State, c.At))!).OrderByDescending(c => c.At).Take(MostPigments);
+        return new MatchShelf([.. last.Select(c => new ShelfPigment($"{c.Subject} {c.Dyestuff}", [.. ThreeBand.AbsorptionRatios(c.Lab, Surface.None).Select(r => new Layer(r, 1))]))], ThreeBand.AlikeWithinDeltaE2000, false, []);
     }
 
     /// <summary>Drawdowns as they are typed: a name, the colour over black, the colour over white, one pigment a line.</summary>

@@ -66,7 +66,7 @@ internal static class ColourEndpoints
         PhotoMarks marks = PhotoMarks.Read(posted.Text("corners"), posted.Text("areas"));
         string? target = posted.Text("target"), card = posted.Text("card");
         TargetKept? known = studio.State().Targets.FirstOrDefault(t => t.Title == target);
-        if (SubjectKey.TryRead(posted.Text("lake")) is not { Class: SubjectClass.Batch } lake || studio.Batch(lake) is null || State(posted.Text("state")) is not { } state)
+        if (Subject(studio, posted.Text("lake")) is not { } subject || StateOf(subject, posted.Text("state")) is not { } state)
             return Answers.Again(page, Chosen());
         PhotoView? view = PhotoView.Of(studio, hash, known, int.TryParse(card, CultureInfo.InvariantCulture, out int n) ? n : null, marks);
         if (view?.Answer.Colours.FirstOrDefault(c => c.Id == posted.Text("thing")) is not { } colour) return Answers.Again(page, Chosen());
@@ -77,7 +77,7 @@ internal static class ColourEndpoints
             Photos = [hash],
             Note = posted.Text("note"),
         };
-        return Answers.To(Answers.Page(lake), posted.Keep(studio, lake, read));
+        return Answers.To(Answers.Page(subject), posted.Keep(studio, subject, read));
 
         (string, string?)[] Chosen() => [("target", target), ("card", card), ("corners", marks.CornersText), ("areas", marks.AreasText), ("keep", "which")];
     }
@@ -86,13 +86,24 @@ internal static class ColourEndpoints
     private static IResult Typed(IFormCollection form, StudioStore studio, TimeProvider clock)
     {
         var posted = new Posted(form, clock);
-        if (SubjectKey.TryRead(posted.Text("lake")) is not { Class: SubjectClass.Batch } lake || studio.Batch(lake) is null) return Answers.See("/colours");
+        if (Subject(studio, posted.Text("lake")) is not { } subject) return Answers.See("/colours");
         string typed = posted.Text("lab") ?? "";
-        if (LabReading.Of(typed) is not { } lab || State(posted.Text("state")) is not { } state) return Answers.Again(Answers.Page(lake), [("lab", typed), ("state", posted.Text("state"))]);
-        return Answers.To(Answers.Page(lake), posted.Keep(studio, lake, new SwatchRead(state, Text(lab)) { WithinDeltaE2000 = LabReading.InstrumentUnits, How = "instrument, typed", Note = posted.Text("note") }));
+        if (LabReading.Of(typed) is not { } lab || StateOf(subject, posted.Text("state")) is not { } state) return Answers.Again(Answers.Page(subject), [("lab", typed), ("state", posted.Text("state"))]);
+        return Answers.To(Answers.Page(subject), posted.Keep(studio, subject, new SwatchRead(state, Text(lab)) { WithinDeltaE2000 = LabReading.InstrumentUnits, How = "instrument, typed", Note = posted.Text("note") }));
     }
 
     private static LabText Text(Lab lab) => new(Math.Round(lab.L, 2), Math.Round(lab.A, 2), Math.Round(lab.B, 2));
+
+    /// <summary>The lake or the paint that a colour is of; null when there is none of that number.</summary>
+    private static SubjectKey? Subject(StudioStore studio, string? number) => SubjectKey.TryRead(number) is { } key && key.Class switch
+    {
+        SubjectClass.Batch => studio.Batch(key) is not null,
+        SubjectClass.Paint => studio.Paint(key)?.Made is not null,
+        _ => false,
+    } ? key : null;
+
+    // What is read of a paint is painted, whatever the form says.
+    private static SwatchState? StateOf(SubjectKey subject, string? word) => subject.Class == SubjectClass.Paint ? SwatchState.Painted : State(word);
 
     private static SwatchState? State(string? word) => Enum.TryParse(word, ignoreCase: true, out SwatchState state) && Enum.IsDefined(state) ? state : null;
 }
