@@ -33,6 +33,7 @@ public static class EntryWords
             TargetKept target => $"target {target.Title}: {target.Patches.Count} colours",
             PaintMade paint => $"made: {paint.Title}, {string.Join(", ", paint.Parts.Select(p => $"{p.Name} {p.Typed}"))}{(paint.Filled.Count > 0 ? $"; filled {string.Join(", ", paint.Filled.Select(f => $"{f.Count} {f.What}{(f.Where is { } where ? $" ({where})" : "")}"))}" : "")}",
             PaintUsedUp => "used up",
+            SpotTested spot => $"spot test: {string.Join("; ", spot.Drops.Select(SpotWords.Of))}",
             Withdrawn => "undone",
             _ => "note",
         };

@@ -44,7 +44,7 @@ public static class DocumentText
     {
         new BatchPlanned("", "", 0, ""), new BatchStep(StepKind.Extract), new BatchGivenUp(""), new BatchUsedUp(), new Noted(), new Tagged([]),
         new LotBought(LotClass.Salt, "", Nothing), new LotCounted(Nothing), new BowlWeighed("", Nothing), new StudioSet(), new Withdrawn(),
-        new SwatchRead(SwatchState.Dry, new LabText(0, 0, 0)), new TargetKept("", []), new PaintMade("", ""), new PaintUsedUp(),
+        new SwatchRead(SwatchState.Dry, new LabText(0, 0, 0)), new TargetKept("", []), new PaintMade("", ""), new PaintUsedUp(), new SpotTested([]),
     }.SelectMany(d => Enumerable.Range(1, d.Kind.Version).Select(version => (Kind: new DocumentKind(d.Kind.Name, version), Type: d.GetType()))).ToDictionary(d => d.Kind, d => d.Type);
 
     /// <summary>The document as the content of an entry.</summary>
