@@ -58,6 +58,9 @@ public static class SheetWords
         return [$"{colour.Subject} {colour.Dyestuff}{(colour.Salt.Length > 0 ? $", {colour.Salt}" : "")}", SwatchWords.Made(colour), $"{colour.Name}{vivid}", $"{SwatchWords.Numbers(colour.Lab)}; {SwatchWords.WithinShort(colour.Read.WithinDeltaE2000)}", TimeWords.Day(colour.At)];
     }
 
+    /// <summary>Name of the card of a row at several pH.</summary>
+    public static string LadderCard(string? dyestuff) => $"A pH ladder of {dyestuff?.ToLowerInvariant() ?? "plain water"}";
+
     /// <summary>Name of a recipe card.</summary>
     public static string RecipeCard(string pigment, string medium) => $"{CatalogueWords.AsHeading(pigment)}, {medium}";
 

@@ -15,6 +15,9 @@ public sealed record RowSolution(Substance Substance, double GramsPer100Millilit
 /// <summary>One liquor that is to stand at several pH.</summary>
 public sealed record PhRowInput
 {
+    /// <summary>The pK of a plant's acid of which nothing is known, as in the constants.</summary>
+    public const double UsualPk = 4.3;
+
     /// <summary>Liquor in each jar.</summary>
     public required Volume Liquor { get; init; }
 
@@ -31,7 +34,7 @@ public sealed record PhRowInput
     public Estimate PlantAcidMilliequivalentsPerGram { get; init; }
 
     /// <summary>pK of the plant's acid, taken as one weak acid.</summary>
-    public double PlantAcidPk { get; init; } = 4.3;
+    public double PlantAcidPk { get; init; } = UsualPk;
 
     /// <summary>Measured pH of the liquor, if known.</summary>
     public Ph? LiquorPh { get; init; }
