@@ -10,6 +10,9 @@ public static class PhRowPlanner
     /// <summary>How many draws stand behind each span.</summary>
     public const int Draws = 64;
 
+    // So many tell how far the jars must be filled up.
+    private const int DrawsForRoom = 8;
+
     // All jars are filled up to the same volume: a tenth more than the liquor, or half as much again as the largest middle dose, at most double.
     private const double LeastTopUpShare = 0.1, MostTopUpShare = 1, RoomForDose = 1.5;
 
@@ -21,20 +24,20 @@ public static class PhRowPlanner
     {
         ArgumentNullException.ThrowIfNull(input);
         double liquor = input.Liquor.Millilitres, topUp = LeastTopUpShare * liquor;
-        if (Row(input, topUp) is not { } row) return null;
+        if (Row(input, topUp, DrawsForRoom) is not { } row) return null;
         double most = row.Jars.Where(j => j.Dose is RowDose.Acid or RowDose.Alkali).Select(j => j.DoseMillilitres.Value).DefaultIfEmpty(0).Max();
-        return RoomForDose * most <= topUp ? row : Row(input, Math.Min(MostTopUpShare * liquor, Math.Ceiling(RoomForDose * most)));
+        return Row(input, Math.Clamp(Math.Ceiling(RoomForDose * most), topUp, MostTopUpShare * liquor), Draws);
     }
 
-    private static PhRowPlan? Row(PhRowInput input, double topUpMillilitres)
+    private static PhRowPlan? Row(PhRowInput input, double topUpMillilitres, int draws)
     {
         double liquor = input.Liquor.Millilitres, filled = liquor + topUpMillilitres;
         BathModel acid = Bath(input.Acid.Substance), alkali = Bath(input.Alkali.Substance);
         LakePlanInput like = Like(input.Alkali.Substance);
-        double[,] cube = LatinHypercube.Make(Draws, PlanDraw.Axes, input.Seed), strengths = LatinHypercube.Make(Draws, 2, input.Seed + StrengthSeed);
-        var baths = new List<RowBath>(Draws);
+        double[,] cube = LatinHypercube.Make(draws, PlanDraw.Axes, input.Seed), strengths = LatinHypercube.Make(draws, 2, input.Seed + StrengthSeed);
+        var baths = new List<RowBath>(draws);
         Span<double> u = stackalloc double[PlanDraw.Axes];
-        for (int i = 0; i < Draws; i++)
+        for (int i = 0; i < draws; i++)
         {
             for (int a = 0; a < u.Length; a++) u[a] = cube[i, a];
             var draw = PlanDraw.At(SolidIdea.Hydroxide, like, u);
@@ -42,7 +45,7 @@ public static class PhRowPlanner
             if (bath.IsSolved) baths.Add(bath);
         }
         // A few draws at the edge of what can be may fail; where many do, nothing is claimed.
-        if (baths.Count < 0.9 * Draws) return null;
+        if (baths.Count < 0.9 * draws) return null;
         return new PhRowPlan(Span([.. baths.Select(b => b.StartPh)]), filled, [.. input.Aims.Select(aim => Jar(aim, baths, topUpMillilitres, MostTopUpShare * liquor))]);
 
         BathModel Bath(Substance titrant) => new(Like(titrant), 0, 0);

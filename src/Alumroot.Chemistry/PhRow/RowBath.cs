@@ -9,7 +9,7 @@ internal sealed class RowBath
     // The equations are solved for logarithms, so that there is always a trace of what is to be added.
     private const double TraceMillilitres = 1e-6;
 
-    private const double CloseEnoughPh = 0.002;
+    private const double CloseEnoughPh = 0.005;
     private const int MostRounds = 60;
 
     private readonly Side _acid, _alkali;
