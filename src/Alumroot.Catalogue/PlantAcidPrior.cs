@@ -36,6 +36,11 @@ public sealed class PlantAcidPrior
     /// <summary>Effective pKa of the weaker part; null when one is enough.</summary>
     public double? SecondPka { get; }
 
+    /// <summary>Both parts taken as one acid, by their shares; a part weaker than this reckoning can hold counts as 6.5.</summary>
+    public double MiddlePka => SecondPka is { } second ? FirstShare * FirstPka + (1 - FirstShare) * Math.Min(second, MostPka) : FirstPka;
+
+    private const double MostPka = 6.5;
+
     /// <summary>Share of the acid that belongs to the stronger part, 0 to 1.</summary>
     public double FirstShare { get; }
 

@@ -33,6 +33,20 @@ public sealed class PhotoPixelsTests : IDisposable
         }
     }
 
+    // The same rule for the size that is told from the head alone.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(6)]
+    [InlineData(8)]
+    public void The_size_is_told_without_a_pixel(byte orientation)
+    {
+        string file = Path.Combine(_folder.FullName, "sized");
+        File.WriteAllBytes(file, Pictures.Turned(Pictures.Quarters(48, 32, SKEncodedImageFormat.Jpeg), orientation));
+        Assert.Equal(orientation < 5 ? (48, 32) : (32, 48), PhotoPixels.SizeOf(file));
+        File.WriteAllText(file, "no picture");
+        Assert.Null(PhotoPixels.SizeOf(file));
+    }
+
     [Fact]
     public void A_profile_keeps_its_own_lights_and_curve()
     {

@@ -10,11 +10,17 @@ namespace Alumroot.App.Colours;
 /// <param name="Lake">Which lake; of a paint that was made from none, the paint itself.</param>
 /// <param name="At">When.</param>
 /// <param name="Read">What was read.</param>
-/// <param name="Dyestuff">The lake's dyestuff in plain words.</param>
+/// <param name="Dyestuff">The lake's dyestuff in plain words; of a paint of several lakes, all of them.</param>
 /// <param name="Salt">The lake's salt in plain words.</param>
 public sealed record LakeColour(EntryId Id, SubjectKey Lake, DateTimeOffset At, SwatchRead Read, string Dyestuff, string Salt)
 {
     private const int MostLakes = 400;
+
+    /// <summary>The pH at which the lake came down; null when it is not told.</summary>
+    public LakePh? Ph { get; init; }
+
+    /// <summary>The medium of the paint by its key; null when it was read of the lake itself.</summary>
+    public string? Medium { get; init; }
 
     /// <summary>The paint it was read of; null for the lake itself.</summary>
     public SubjectKey? Paint { get; init; }
@@ -35,7 +41,7 @@ public sealed record LakeColour(EntryId Id, SubjectKey Lake, DateTimeOffset At, 
     public static IReadOnlyList<LakeColour> Of(BatchState lake)
     {
         ArgumentNullException.ThrowIfNull(lake);
-        return Ordered(Reads(lake.Entries).Select(e => new LakeColour(e.Entry.Id, lake.Key, e.Entry.At, e.Read, lake.Plan?.Dyestuff ?? "", lake.Plan?.Salt ?? "")));
+        return Ordered(Reads(lake.Entries).Select(e => new LakeColour(e.Entry.Id, lake.Key, e.Entry.At, e.Read, lake.Plan?.Dyestuff ?? "", lake.Plan?.Salt ?? "") { Ph = LakePh.Of(lake) }));
     }
 
     /// <summary>The colours of a paint that stand, by time.</summary>
@@ -44,7 +50,7 @@ public sealed record LakeColour(EntryId Id, SubjectKey Lake, DateTimeOffset At, 
     public static IReadOnlyList<LakeColour> Of(PaintState paint, BatchState? lake)
     {
         ArgumentNullException.ThrowIfNull(paint);
-        return Ordered(Reads(paint.Entries).Select(e => new LakeColour(e.Entry.Id, lake?.Key ?? paint.Key, e.Entry.At, e.Read, lake?.Plan?.Dyestuff ?? paint.Made?.Title ?? "", lake?.Plan?.Salt ?? "") { Paint = paint.Key }));
+        return Ordered(Reads(paint.Entries).Select(e => new LakeColour(e.Entry.Id, lake?.Key ?? paint.Key, e.Entry.At, e.Read, lake?.Plan?.Dyestuff ?? paint.Made?.Title ?? "", lake?.Plan?.Salt ?? "") { Paint = paint.Key, Medium = paint.Made?.Medium, Ph = lake is null ? null : LakePh.Of(lake) }));
     }
 
     /// <summary>The way of a lake: its own colours and those of the paints made from it.</summary>
@@ -63,18 +69,28 @@ public sealed record LakeColour(EntryId Id, SubjectKey Lake, DateTimeOffset At, 
     }
 
     /// <summary>The colour of an entry; null when it is none or does not stand.</summary>
-    public static LakeColour? Find(EntryId id, StudioStore store)
+    public static LakeColour? Find(StudioStore store, string? id)
     {
         ArgumentNullException.ThrowIfNull(store);
-        return store.Find(id) is { } found ? OfSubject(found.Subject, store).FirstOrDefault(c => c.Id == id) : null;
+        return EntryId.TryRead(id) is { } entry && store.Find(entry) is { } found ? OfSubject(found.Subject, store).FirstOrDefault(c => c.Id == entry) : null;
     }
 
     private static IReadOnlyList<LakeColour> OfSubject(SubjectKey key, StudioStore store) => key.Class switch
     {
         SubjectClass.Batch when store.Batch(key) is { } lake => Of(lake),
-        SubjectClass.Paint when store.Paint(key) is { Made: { } made } paint => Of(paint, made.Lakes.Select(l => SubjectKey.TryRead(l.Lake)).OfType<SubjectKey>().Select(store.Batch).FirstOrDefault(b => b is not null)),
+        SubjectClass.Paint when store.Paint(key) is { Made: not null } paint => OfPaint(paint, store),
         _ => [],
     };
+
+    /// <summary>The colours of a paint with the dyestuffs and salts of all its lakes.</summary>
+    private static IReadOnlyList<LakeColour> OfPaint(PaintState paint, StudioStore store)
+    {
+        BatchState[] lakes = [.. paint.Made!.Lakes.Select(l => SubjectKey.TryRead(l.Lake)).OfType<SubjectKey>().Select(store.Batch).OfType<BatchState>()];
+        IReadOnlyList<LakeColour> colours = Of(paint, lakes.Length > 0 ? lakes[0] : null);
+        return lakes.Length < 2 ? colours : [.. colours.Select(c => c with { Dyestuff = All(l => l.Plan?.Dyestuff), Salt = All(l => l.Plan?.Salt), Ph = null })];
+
+        string All(Func<BatchState, string?> told) => string.Join(", ", lakes.Select(told).Where(t => !string.IsNullOrEmpty(t)).Distinct());
+    }
 
     private static IReadOnlyList<LakeColour> Ordered(IEnumerable<LakeColour> colours) => [.. colours.OrderBy(c => c.Read.State).ThenBy(c => c.At)];
 

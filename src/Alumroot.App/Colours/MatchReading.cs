@@ -1,15 +1,15 @@
 using Alumroot.Colour.Colorimetry;
 using Alumroot.Colour.Film;
 using Alumroot.Colour.Matching;
+using Alumroot.Studio.Documents;
 
 namespace Alumroot.App.Colours;
 
 /// <summary>Pigments for a mixture, by their three bands.</summary>
 /// <param name="Pigments">Which.</param>
-/// <param name="WithinDeltaE2000">Nine mixtures in ten come out so near.</param>
-/// <param name="Drawn">True when they come from drawdowns over black and white, false when scattering is taken as alike.</param>
+/// <param name="Drawn">True when they come from drawdowns over black and white, false when scattering is a guess.</param>
 /// <param name="LeftOut">Names of those that tell too little.</param>
-internal sealed record MatchShelf(IReadOnlyList<ShelfPigment> Pigments, double WithinDeltaE2000, bool Drawn, IReadOnlyList<string> LeftOut);
+internal sealed record MatchShelf(IReadOnlyList<ShelfPigment> Pigments, bool Drawn, IReadOnlyList<string> LeftOut);
 
 /// <summary>What a page that looks for a mixture has to go on.</summary>
 internal static class MatchReading
@@ -20,12 +20,19 @@ internal static class MatchReading
     // A photograph's or an instrument's doubt as a reflectance; our judgement, no source.
     private const double ReadingShare = 0.005;
 
-    /// <summary>The lakes of the record by their last colour as pigment: dry, ground or painted, never wet.</summary>
-    internal static MatchShelf OfLakes(IReadOnlyList<LakeColour> colours)
+    // A colour whose reading is not bounded may be as far off as an uncorrected photograph; our judgement, no source.
+    private const double UnboundedDeltaE = 8;
+
+    /// <summary>The lakes of the record by their last colour as pigment: dry, ground or painted, never wet and never of a paint.</summary>
+    /// <param name="colours">All colours.</param>
+    /// <param name="white">A white beside them; null for none.</param>
+    internal static MatchShelf OfLakes(IReadOnlyList<LakeColour> colours, StandInWhite? white)
     {
-        IEnumerable<LakeColour> last = colours.Where(c => c.Read.State != Alumroot.Studio.Documents.SwatchState.Wet)
-            .GroupBy(c => c.Lake).Select(g => g.MaxBy(c => (c.Read.State, c.At))!).OrderByDescending(c => c.At).Take(MostPigments);
-        return new MatchShelf([.. last.Select(c => new ShelfPigment($"{c.Lake} {c.Dyestuff}", [.. ThreeBand.AbsorptionRatios(c.Lab, Surface.None).Select(r => new Layer(r, 1))]))], ThreeBand.AlikeWithinDeltaE2000, false, []);
+        IEnumerable<LakeColour> last = colours.Where(c => c.Read.State != SwatchState.Wet && c.Medium is null)
+            .GroupBy(c => c.Subject).Select(g => g.MaxBy(c => (c.Read.State, c.At))!).OrderByDescending(c => c.At).Take(MostPigments);
+        IEnumerable<ShelfPigment> pigments = last.Select((c, i) => ThreeBandPigments.OfHidingLayer($"{c.Subject} {c.Dyestuff}", c.Lab, c.Read.WithinDeltaE2000 ?? UnboundedDeltaE, ThreeBandPigments.ScatteringOfLakes, Surface.None, Seed(i)));
+        if (white is not null) pigments = pigments.Append(ThreeBandPigments.OfHidingLayer(white.Name, white.Colour, white.WithinDeltaE, white.ScatteringRatio, Surface.None, Seed(MostPigments)));
+        return new MatchShelf([.. pigments], false, []);
     }
 
     /// <summary>Drawdowns as they are typed: a name, the colour over black, the colour over white, one pigment a line.</summary>
@@ -43,11 +50,10 @@ internal static class MatchReading
             if (lines[i].Split(';', StringSplitOptions.TrimEntries) is not [{ Length: > 0 } name, var overBlack, var overWhite]
                 || LabReading.Of(overBlack) is not { } dark || LabReading.Of(overWhite) is not { } light || pigments.Count == MostPigments || pigments.Exists(p => p.Key == name))
                 return (null, i + 1);
-            FilmFound[] found = [.. ThreeBand.Measure(new ColourDrawdown(dark, black, light, white), Surface.None, ReadingShare).Select(m => m.Found)];
-            if (Array.TrueForAll(found, f => f is FilmFound.Known)) pigments.Add(new ShelfPigment(name, [.. found.Select(f => ((FilmFound.Known)f).Film)]));
+            if (ThreeBandPigments.OfDrawdown(name, new ColourDrawdown(dark, black, light, white), Surface.None, ReadingShare, Seed(i)) is { } pigment) pigments.Add(pigment);
             else left.Add(name);
         }
-        return (new MatchShelf(pigments, ThreeBand.MixtureWithinDeltaE2000, true, left), 0);
+        return (new MatchShelf(pigments, true, left), 0);
     }
 
     /// <summary>The mixtures that come nearest, best first.</summary>
@@ -60,4 +66,6 @@ internal static class MatchReading
         Answers = answers,
         Surface = Surface.None,
     });
+
+    private static ulong Seed(int place) => 20261127UL + (ulong)place;
 }

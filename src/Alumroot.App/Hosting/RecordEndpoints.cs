@@ -17,6 +17,7 @@ internal static class RecordEndpoints
         lakes.MapGet("/{key}/ready.ics", Calendar);
         ShelfEndpoints.Map(app.MapGroup("/shelf"));
         ColourEndpoints.Map(app.MapGroup("/colours"));
+        TrialEndpoints.Map(app.MapGroup("/trials"));
         PaintEndpoints.Map(app.MapGroup("/paints"));
         RouteGroupBuilder permanence = app.MapGroup("/permanence");
         PermanenceEndpoints.Map(permanence);

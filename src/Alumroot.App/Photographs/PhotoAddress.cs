@@ -13,6 +13,9 @@ internal sealed record PhotoAddress(string Hash, string? Target, string? Card, P
     /// <summary>The page on which corners are shown.</summary>
     internal string Corners(params (string Name, string? Value)[] more) => $"/colours/photo/{Hash}/corners{Query(more)}";
 
+    /// <summary>The page on which its areas are read as drops of a spot test.</summary>
+    internal string Spot => $"/trials/spot{Query(("photo", Hash))}";
+
     /// <summary>What a form carries along.</summary>
     internal IEnumerable<(string Name, string Value)> Fields(params (string Name, string? Value)[] more) =>
         new[] { ("target", Target), ("card", Card), ("corners", Marks.CornersText), ("areas", Marks.AreasText) }.Concat(more).Where(f => !string.IsNullOrEmpty(f.Item2)).Select(f => (f.Item1, f.Item2!));

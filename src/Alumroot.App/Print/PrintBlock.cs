@@ -48,7 +48,20 @@ public abstract record PrintBlock
     /// <param name="HeightMillimetres">How high each box is.</param>
     public sealed record Boxes(string Name, IReadOnlyList<string> Captions, int InARow, double HeightMillimetres) : PrintBlock;
 
+    /// <summary>Patches of colour, each beside an empty half to paint the real one in.</summary>
+    /// <param name="Name">What they are.</param>
+    /// <param name="Colours">The colours.</param>
+    /// <param name="InARow">How many stand beside each other.</param>
+    /// <param name="HeightMillimetres">How high each patch is.</param>
+    public sealed record Patches(string Name, IReadOnlyList<PrintPatch> Colours, int InARow, double HeightMillimetres) : PrintBlock;
+
     /// <summary>Something to mind.</summary>
     /// <param name="Text">The words.</param>
     public sealed record Mind(string Text) : PrintBlock;
 }
+
+/// <summary>A patch of colour on a sheet.</summary>
+/// <param name="Hex">The colour as #rrggbb.</param>
+/// <param name="Name">Its name: what a reader who cannot see it hears.</param>
+/// <param name="Lines">The words below, line by line.</param>
+public sealed record PrintPatch(string Hex, string Name, IReadOnlyList<string> Lines);

@@ -105,7 +105,7 @@ internal sealed class PlanReader
             Hardness = hardness ?? default,
             HardnessIsAssumed = hardnessAssumed,
             PlantAcidMilliequivalentsPerGram = acid,
-            PlantAcidPk = dyestuff is null ? 4.3 : MiddlePk(CatalogueData.Embedded.PlantAcidOf(dyestuff)),
+            PlantAcidPk = dyestuff is null ? 4.3 : CatalogueData.Embedded.PlantAcidOf(dyestuff).MiddlePka,
             LiquorPh = liquorPh,
             Salts = salts,
             Alkali = alkali,
@@ -124,9 +124,6 @@ internal sealed class PlanReader
             ColourantFraction = colourant,
         };
     }
-
-    /// <summary>Two steps of acid taken as one between them, by their shares.</summary>
-    private static double MiddlePk(PlantAcidPrior prior) => prior.SecondPka is { } second ? prior.FirstShare * prior.FirstPka + (1 - prior.FirstShare) * Math.Min(second, 6.5) : prior.FirstPka;
 
     private Dyestuff? ReadDyestuff()
     {

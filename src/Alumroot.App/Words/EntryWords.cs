@@ -42,6 +42,7 @@ public static class EntryWords
             TrialBegun trial => $"trial: {trial.Title}, {trial.Jars.Count} jars, {string.Join(", ", trial.Factors.Select(f => f.Name))}",
             TrialJarRead read => KeptTrialWords.Read(read),
             TrialEnded => "trial ended",
+            SpotTested spot => $"spot test: {string.Join("; ", spot.Drops.Select(SpotWords.Of))}",
             Withdrawn => "undone",
             _ => "note",
         };

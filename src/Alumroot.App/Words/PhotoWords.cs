@@ -20,15 +20,15 @@ public static class PhotoWords
         _ => throw new ArgumentException($"There are no words for {trouble}.", nameof(trouble)),
     };
 
-    /// <summary>The correction in a few words.</summary>
+    /// <summary>The correction in a few words; with a target it is the mean of several kinds, of which the heaviest is named.</summary>
     public static string Of(CorrectionKind kind, bool toneStraightened) => (kind switch
     {
         CorrectionKind.None => "none: colours as the camera wrote them",
         CorrectionKind.Card => "a gain for each channel from the card",
-        CorrectionKind.WhiteBalance => "a gain for each channel",
-        CorrectionKind.Matrix => "a matrix of nine factors",
-        CorrectionKind.RootPolynomial => "a root polynomial of second degree",
-        CorrectionKind.SmoothRest => "a root polynomial of second degree and a smooth rest",
+        CorrectionKind.WhiteBalance => "mostly a gain for each channel",
+        CorrectionKind.Matrix => "mostly a matrix of nine factors",
+        CorrectionKind.RootPolynomial => "mostly a root polynomial of second degree",
+        CorrectionKind.SmoothRest => "mostly a root polynomial of second degree and a smooth rest",
         _ => throw new ArgumentException($"There are no words for {kind}.", nameof(kind)),
     }) + (toneStraightened ? ", after stray light and the camera's contrast were undone" : "");
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Alumroot.App.Colours;
 using Alumroot.App.Paints;
 using Alumroot.Paint.Recipes;
 using Alumroot.Studio.Journal;
@@ -18,6 +19,8 @@ public static class SheetWords
     public const string PlannedActual = "Planned and actual; spans hold nine times in ten", Kept = "Kept", InOrderOfUse = "In order of use; spans hold nine times in ten", Portions = "Portions", Washes = "Washes",
         Reckoned = "All figures reckoned unless measured. How each was reckoned stands in the handbook.", SwatchBoxes = "Paint these, let them dry, then look", SwatchNotes = "Beside them",
         WentIn = "What went in, as weighed", WorkHeading = "Work", KitHeading = "What to bring", MindHeading = "Mind",
+        ColourCardHow = "Left in each box the colour as it was read, right an empty half for the real one: paint or rub it there and let it dry. Printed colour is not the record.",
+        ColourCardNumbers = "Numbers are CIELAB in D50 for 2 degrees; within means that nine times in ten the truth is no farther, in CIEDE2000.",
         SwatchHow = "Masstone thick enough to hide the line, wash thinned until paper shows, tints by weight with one white. Cover the right half of one strip and put it in a window.",
         ClassCaution = "Eating and drinking elsewhere; hands washed at the end; children only with a grown person beside them. Whoever runs the class answers for it by local rules: check local codes, ask a licensed professional.";
 
@@ -51,6 +54,24 @@ public static class SheetWords
 
     /// <summary>Name of the swatch card.</summary>
     public static string SwatchCard(BatchState state) => $"Swatch card {state?.Key}";
+
+    /// <summary>Name of a card of colours.</summary>
+    /// <param name="narrowed">What narrows them, or nothing.</param>
+    public static string ColourCard(string narrowed) => string.IsNullOrEmpty(narrowed) ? "Colours of the studio" : $"Colours: {narrowed}";
+
+    /// <summary>How many colours stand on the card.</summary>
+    public static string ColourCardCount(int shown, int found) => shown == found ? $"{found} {(found == 1 ? "colour" : "colours")}" : $"The first {shown} of {found} colours";
+
+    /// <summary>What stands below a colour on a card.</summary>
+    public static IReadOnlyList<string> Patch(LakeColour colour)
+    {
+        ArgumentNullException.ThrowIfNull(colour);
+        string vivid = colour.Screen.InGamut ? "" : "; more vivid than print or screen";
+        return [$"{colour.Subject} {colour.Dyestuff}{(colour.Salt.Length > 0 ? $", {colour.Salt}" : "")}", SwatchWords.Made(colour), $"{colour.Name}{vivid}", $"{SwatchWords.Numbers(colour.Lab)}; {SwatchWords.WithinShort(colour.Read.WithinDeltaE2000)}", TimeWords.Day(colour.At)];
+    }
+
+    /// <summary>Name of the card of a row at several pH.</summary>
+    public static string LadderCard(string? dyestuff) => $"A pH ladder of {dyestuff?.ToLowerInvariant() ?? "plain water"}";
 
     /// <summary>Name of a recipe card.</summary>
     public static string RecipeCard(string pigment, string medium) => $"{CatalogueWords.AsHeading(pigment)}, {medium}";

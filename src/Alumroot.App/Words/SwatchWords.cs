@@ -1,4 +1,5 @@
 using System.Globalization;
+using Alumroot.App.Colours;
 using Alumroot.Colour.Colorimetry;
 using Alumroot.Studio.Documents;
 
@@ -17,11 +18,23 @@ public static class SwatchWords
         _ => throw new ArgumentException($"There are no words for {state}.", nameof(state)),
     };
 
+    /// <summary>What it was read of, with the medium of a paint and the pH of the lake: "painted in watercolour, lake of pH 6.5".</summary>
+    public static string Made(LakeColour colour)
+    {
+        ArgumentNullException.ThrowIfNull(colour);
+        string medium = colour.Medium is { } key ? $" in {ColourQuery.MediumName(key)}" : "";
+        string ph = colour.Ph is { } p ? string.Create(CultureInfo.InvariantCulture, $", lake of pH {p.Ph:0.#}{(p.Read ? "" : " by plan")}") : "";
+        return $"{Of(colour.Read.State)}{medium}{ph}";
+    }
+
     /// <summary>"L* 46, a* 23, b* 13".</summary>
     public static string Numbers(Lab lab) => string.Create(CultureInfo.InvariantCulture, $"L* {Whole(lab.L)}, a* {Whole(lab.A)}, b* {Whole(lab.B)}");
 
     /// <summary>"true colour within 1.4, nine times in ten".</summary>
     public static string Within(double? units) => units is { } u ? string.Create(CultureInfo.InvariantCulture, $"true colour within {u:0.0}, nine times in ten") : "not bounded";
+
+    /// <summary>"within 1.4".</summary>
+    public static string WithinShort(double? units) => units is { } u ? string.Create(CultureInfo.InvariantCulture, $"within {u:0.0}") : "not bounded";
 
     /// <summary>How big a difference is to the eye; the bands were published for CIELAB and are used for CIEDE2000 by convention.</summary>
     /// <param name="deltaE2000">The difference.</param>

@@ -11,6 +11,9 @@ public enum SubstanceRole
 
     /// <summary>Throws the metal down.</summary>
     Alkali,
+
+    /// <summary>Brings a liquor down to a pH.</summary>
+    Acid,
 }
 
 /// <summary>How a substance is measured out.</summary>

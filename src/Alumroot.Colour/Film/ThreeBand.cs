@@ -16,15 +16,6 @@ public sealed record ColourDrawdown(Lab OverBlack, Lab Black, Lab OverWhite, Lab
 /// </remarks>
 public static class ThreeBand
 {
-    /// <summary>Nine films in ten come out so near in another thickness or over another ground; from simulated films, on the page film.</summary>
-    public const double FilmWithinDeltaE2000 = 2.1;
-
-    /// <summary>Nine hiding mixtures in ten come out so near, from drawdowns of their pigments; from simulated films.</summary>
-    public const double MixtureWithinDeltaE2000 = 4.1;
-
-    /// <summary>Nine hiding mixtures in ten come out so near when all that is known is the colour of each pigment in a hiding layer, and scattering is taken as alike; from simulated films.</summary>
-    public const double AlikeWithinDeltaE2000 = 12;
-
     private static readonly double[] At = [450, 540, 610];
     private static readonly SpectralWeights Weights = SpectralWeights.For(ViewingCondition.Graphic, Spectrum.Of(At, At.Select(_ => 0.0)));
 

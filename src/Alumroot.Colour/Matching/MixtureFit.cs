@@ -1,3 +1,4 @@
+using Alumroot.Colour.Colorimetry;
 using Alumroot.Numerics;
 using Alumroot.Quantities;
 
@@ -81,6 +82,41 @@ internal sealed class MixtureFit
             spans[j] = new Estimate(shares[j], Math.Max(0, shares[j] - half), Math.Min(1, shares[j] + half));
         }
         return spans;
+    }
+
+    /// <summary>What the doubts of the pigments and of the aim leave open together, by draws: the shares found anew in each, and how far the colour of the best shares lies off.</summary>
+    /// <param name="pigments">Which.</param>
+    /// <param name="shares">The best.</param>
+    /// <param name="labs">Their colour under each condition.</param>
+    /// <param name="within">Nine times in ten the true aim is no farther.</param>
+    /// <param name="draws">How many draws.</param>
+    /// <param name="seed">Seed of the aim's draws.</param>
+    internal (Estimate[] Spans, double Within) Drawn(ReadOnlySpan<int> pigments, ReadOnlySpan<double> shares, IReadOnlyList<Lab> labs, double within, int draws, ulong seed)
+    {
+        int n = shares.Length;
+        var found = new double[n][];
+        for (int j = 0; j < n; j++) found[j] = new double[draws];
+        var off = new double[draws];
+        var random = new SeededRandom(seed);
+        double[] at = new double[n];
+        for (int d = 0; d < draws; d++)
+        {
+            _model.Draw(pigments, d);
+            off[d] = _model.Labs(pigments, shares).Zip(labs, (drawn, known) => Ciede2000.Of(known, drawn).DeltaE).Max();
+            _model.MoveAim(random, within / NineInTenOfThree);
+            shares.CopyTo(at);
+            Improve(pigments, at, 0);
+            for (int j = 0; j < n; j++) found[j][d] = at[j];
+        }
+        _model.Undraw(pigments);
+        Array.Sort(off);
+        var spans = new Estimate[n];
+        for (int j = 0; j < n; j++)
+        {
+            Array.Sort(found[j]);
+            spans[j] = new Estimate(shares[j], Math.Min(shares[j], Distributions.SortedQuantile(found[j], 0.05)), Math.Max(shares[j], Distributions.SortedQuantile(found[j], 0.95)));
+        }
+        return (spans, Distributions.SortedQuantile(off, 0.9));
     }
 
     /// <summary>Slopes by the logarithms of all shares but the last, the normal matrix and the gradient.</summary>

@@ -1,5 +1,6 @@
 using Alumroot.Colour.Colorimetry;
 using Alumroot.Colour.Film;
+using Alumroot.Numerics;
 
 namespace Alumroot.Colour.Matching;
 
@@ -12,7 +13,7 @@ internal sealed class MixtureModel
 
     private readonly MixtureAsk _ask;
     private readonly int _bands;
-    private readonly double[] _k, _s;
+    private readonly double[] _k, _s, _off;
     private readonly double _ground;
     private readonly Seen[] _seen;
 
@@ -25,6 +26,32 @@ internal sealed class MixtureModel
         _ground = ask.Surface.Inside(ask.GroundReflectance);
         Spectrum grid = Spectrum.Of(ask.Nanometres, ask.Nanometres.Select(_ => 0.0));
         _seen = [.. ask.Aims.Select(a => new Seen(SpectralWeights.For(a.Condition, grid), a.Lab))];
+        _off = new double[Residuals];
+    }
+
+    /// <summary>Takes each pigment as one of its draws; one without draws stays as it is known.</summary>
+    internal void Draw(ReadOnlySpan<int> pigments, int draw)
+    {
+        foreach (int p in pigments)
+            if (_ask.Pigments[p].Drawn is { Count: > 0 } drawn) Take(p, drawn[draw % drawn.Count]);
+    }
+
+    /// <summary>Takes each pigment as it is known, and the aim as it is wanted.</summary>
+    internal void Undraw(ReadOnlySpan<int> pigments)
+    {
+        foreach (int p in pigments) Take(p, _ask.Pigments[p].Bands);
+        _off.AsSpan().Clear();
+    }
+
+    /// <summary>Moves the aim in each of the weighed directions.</summary>
+    internal void MoveAim(SeededRandom random, double sd)
+    {
+        for (int i = 0; i < _off.Length; i++) _off[i] = sd * random.NextNormal();
+    }
+
+    private void Take(int pigment, IReadOnlyList<Layer> bands)
+    {
+        for (int i = 0; i < _bands; i++) (_k[pigment * _bands + i], _s[pigment * _bands + i]) = (bands[i].AbsorbedUnits, bands[i].ScatteredUnits);
     }
 
     /// <summary>Three residuals for each aim.</summary>
@@ -76,7 +103,7 @@ internal sealed class MixtureModel
             }
         }
         double sum = 0;
-        for (int a = 0; a < aims; a++) sum += _seen[a].Weigh(tristimulus[(3 * a)..], residuals[(3 * a)..], slopes, n, Residuals, 3 * a);
+        for (int a = 0; a < aims; a++) sum += _seen[a].Weigh(tristimulus[(3 * a)..], _off.AsSpan(3 * a, 3), residuals[(3 * a)..], slopes, n, Residuals, 3 * a);
         return sum;
     }
 
@@ -137,11 +164,12 @@ internal sealed class MixtureModel
         }
 
         /// <summary>Turns sums into weighed distances, and the slopes of the sums into slopes of the distances.</summary>
-        internal double Weigh(ReadOnlySpan<double> sums, Span<double> residuals, Span<double> slopes, int n, int stride, int offset)
+        internal double Weigh(ReadOnlySpan<double> sums, ReadOnlySpan<double> off, Span<double> residuals, Span<double> slopes, int n, int stride, int offset)
         {
             Xyz white = Weights.White;
             Lab lab = Lab.From(new Xyz(sums[0], sums[1], sums[2]), white);
             Turn(lab.L - _aim.L, lab.A - _aim.A, lab.B - _aim.B, residuals);
+            for (int i = 0; i < 3; i++) residuals[i] -= off[i];
             if (!slopes.IsEmpty)
             {
                 double fx = Lab.SignalSlope(sums[0] / white.X) / white.X, fy = Lab.SignalSlope(sums[1] / white.Y) / white.Y, fz = Lab.SignalSlope(sums[2] / white.Z) / white.Z;

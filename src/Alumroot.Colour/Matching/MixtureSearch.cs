@@ -1,4 +1,5 @@
 using Alumroot.Colour.Colorimetry;
+using Alumroot.Quantities;
 
 namespace Alumroot.Colour.Matching;
 
@@ -52,7 +53,9 @@ public static class MixtureSearch
             do Try(chosen, model, fit, best, 8 * Math.Max(1, ask.Answers));
             while (Next(chosen, ask.Pigments.Count));
         }
-        return [.. best.Select(b => Told(ask, model, fit, b.Pigments, b.Shares)).OrderBy(Score).Take(ask.Answers)];
+        // The order follows from the known constants; only what is told is drawn.
+        MixtureAsk undrawn = ask with { Pigments = [.. ask.Pigments.Select(p => p with { Drawn = [] })] };
+        return [.. best.Select(b => (b, Found: Told(undrawn, model, fit, b.Pigments, b.Shares))).OrderBy(t => Score(t.Found)).Take(ask.Answers).Select(t => Told(ask, model, fit, t.b.Pigments, t.b.Shares))];
     }
 
     /// <summary>The shares of all the pigments asked about in a mixture with the colour of the first aim.</summary>
@@ -105,8 +108,17 @@ public static class MixtureSearch
     {
         Lab[] labs = model.Labs(pigments, shares);
         double worst = labs.Zip(ask.Aims, (lab, aim) => Ciede2000.Of(aim.Lab, lab).DeltaE).Max();
-        MixturePart[] parts = [.. fit.Spans(pigments, shares, ask.AimWithinDeltaE).Select((span, i) => new MixturePart(ask.Pigments[pigments[i]].Key, span)).OrderByDescending(p => p.Fraction.Value)];
-        return new MixtureFound(parts, labs, worst);
+        Estimate[] spans = fit.Spans(pigments, shares, ask.AimWithinDeltaE);
+        int draws = pigments.Max(p => ask.Pigments[p].Drawn.Count);
+        double? within = null;
+        if (draws > 0)
+        {
+            (Estimate[] drawn, within) = fit.Drawn(pigments, shares, labs, ask.AimWithinDeltaE, draws, ask.Seed);
+            // Pigments that move the colour alike leave a share open, which draws that begin at one mixture may not find.
+            spans = [.. spans.Zip(drawn, (a, b) => new Estimate(a.Value, Math.Min(a.Low, b.Low), Math.Max(a.High, b.High)))];
+        }
+        MixturePart[] parts = [.. spans.Select((span, i) => new MixturePart(ask.Pigments[pigments[i]].Key, span)).OrderByDescending(p => p.Fraction.Value)];
+        return new MixtureFound(parts, labs, worst) { WithinDeltaE2000 = within };
     }
 
     /// <summary>The next set in the order of a dictionary.</summary>

@@ -37,12 +37,6 @@ internal sealed class ColourFit
     /// <summary>Mean distance of the patches, each predicted from the others.</summary>
     internal double LeftOutMean { get; private set; }
 
-    /// <summary>Root of the mean square of these distances.</summary>
-    internal double LeftOutRms { get; private set; }
-
-    /// <summary>The largest such distance.</summary>
-    internal double LeftOutMost { get; private set; }
-
     /// <summary>The colour of each patch as predicted from the others.</summary>
     internal Lab[] LeftOut { get; }
 
@@ -136,7 +130,7 @@ internal sealed class ColourFit
     private bool Judge(IReadOnlyList<TrainingPatch> patches, double[] y)
     {
         int n = 3 * _count;
-        double sum = 0, squares = 0, standard = 0;
+        double sum = 0, standard = 0;
         Span<double> block = stackalloc double[9], e = stackalloc double[3];
         for (int i = 0; i < _count; i++)
         {
@@ -154,11 +148,8 @@ internal sealed class ColourFit
             double distance = Ciede2000.Of(patches[i].Truth, LeftOut[i]).DeltaE;
             if (!double.IsFinite(distance)) return false;
             sum += distance;
-            squares += distance * distance;
-            LeftOutMost = Math.Max(LeftOutMost, distance);
         }
         LeftOutMean = sum / _count;
-        LeftOutRms = Math.Sqrt(squares / _count);
         Scatter = Math.Sqrt(standard / n);
         return double.IsFinite(Scatter);
     }

@@ -2,11 +2,14 @@ using Alumroot.Colour.Colorimetry;
 
 namespace Alumroot.Colour.Photograph;
 
-/// <summary>Chooses the correction: every kind is fitted, with and without straightening of the tones, and the one that tells each patch best from the others is kept.</summary>
+/// <summary>Looks for the correction: every kind is fitted, with and without straightening of the tones, and all are averaged, each the more heavily the better it tells each patch from the others.</summary>
 internal sealed class CorrectionSearch
 {
-    // A more supple kind, or a bent tone curve, must be better by this much, or the stiffer is kept.
-    private const double KindGain = 0.99, ToneGain = 0.97;
+    // A bent tone curve has more to choose from, and must be better by this much to weigh the same.
+    private const double ToneGain = 0.97;
+
+    // The weight of a correction falls with this power of its error for each patch of the target; a whole one would be that of the likelihood of independent patches. Set on simulated photographs.
+    private const double PowerPerPatch = 0.25;
 
     // Judgement: what cameras do, so that a bend is not taken up for a hair's gain.
     private const double UsualGlareShare = 0.02, UsualBend = 0.25, BendCost = 0.03;
@@ -19,20 +22,16 @@ internal sealed class CorrectionSearch
 
     private CorrectionSearch(IReadOnlyList<SeenPatch> patches, LinearRgb meanOfPicture, PixelColours colours, Xyz white) => (_patches, _meanOfPicture, _colours, _white) = (patches, meanOfPicture, colours, white);
 
-    /// <summary>The best correction; null when the patches settle none.</summary>
-    internal static (ColourFit Fit, ToneCurve Tone)? Best(IReadOnlyList<SeenPatch> patches, LinearRgb meanOfPicture, PixelColours colours, Xyz white)
+    /// <summary>The mean of the corrections; null when the patches settle none.</summary>
+    internal static CorrectionMean? Find(IReadOnlyList<SeenPatch> patches, LinearRgb meanOfPicture, PixelColours colours, Xyz white)
     {
         var search = new CorrectionSearch(patches, meanOfPicture, colours, white);
         var middling = new CorrectionShape(patches.Count < LeastForRoots ? CorrectionKind.Matrix : CorrectionKind.RootPolynomial, 5, patches.Count < LeastForRoots ? 0 : 0.06, 0, 1);
         ToneCurve bent = patches.Count < LeastForTone ? default : search.BestTone(middling);
-        (ColourFit Fit, ToneCurve Tone)? best = null;
-        foreach (ToneCurve tone in bent.IsPlain ? [default] : (ToneCurve[])[default, bent])
-        {
-            if (search.BestShape(tone) is not { } fit) continue;
-            double needed = best is { } b ? b.Fit.LeftOutMean * ToneGain : double.PositiveInfinity;
-            if (fit.LeftOutMean < needed) best = (fit, tone);
-        }
-        return best;
+        (ColourFit Fit, ToneCurve Tone, double Error)[] all = [.. (bent.IsPlain ? [default] : (ToneCurve[])[default, bent]).SelectMany(tone => search.Fitted(tone).Select(fit => (fit, tone, fit.LeftOutMean / (tone.IsPlain ? 1 : ToneGain))))];
+        if (all.Length == 0) return null;
+        double least = all.Min(a => a.Error);
+        return new CorrectionMean([.. all.Select(a => new WeighedFit(a.Fit, a.Tone, Math.Pow(least / a.Error, PowerPerPatch * patches.Count)))], [.. patches.Select(p => p.Truth)], meanOfPicture);
     }
 
     /// <summary>How far a plain matrix leaves each patch from what the others tell: what a wrong or a turned reference cannot make small.</summary>
@@ -42,18 +41,11 @@ internal sealed class CorrectionSearch
         return ColourFit.Of(training, Prior(training, colours, white), CorrectionShape.Stiff, white)?.LeftOutMean ?? double.PositiveInfinity;
     }
 
-    private ColourFit? BestShape(ToneCurve tone)
+    private IEnumerable<ColourFit> Fitted(ToneCurve tone)
     {
         TrainingPatch[] training = Training(tone);
         double[] prior = Prior(training, _colours, _white);
-        ColourFit? best = null;
-        foreach (var kind in CorrectionShape.Tried.GroupBy(s => s.Kind))
-        {
-            if (kind.Key >= CorrectionKind.RootPolynomial && training.Length < LeastForRoots) continue;
-            ColourFit? of = kind.Select(s => ColourFit.Of(training, prior, s, _white)).Where(f => f is not null).MinBy(f => f!.LeftOutMean);
-            if (of is not null && (best is null || of.LeftOutMean < best.LeftOutMean * KindGain)) best = of;
-        }
-        return best;
+        return CorrectionShape.Tried.Where(s => s.Kind < CorrectionKind.RootPolynomial || training.Length >= LeastForRoots).Select(s => ColourFit.Of(training, prior, s, _white)).OfType<ColourFit>();
     }
 
     private TrainingPatch[] Training(ToneCurve tone) => [.. _patches.Select(p => new TrainingPatch(p.Relative(tone, _meanOfPicture), p.Truth, p.Noise))];

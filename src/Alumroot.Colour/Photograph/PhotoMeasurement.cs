@@ -32,7 +32,7 @@ public sealed record PhotoColour(string Id, Lab Colour, double? IntervalDeltaE20
 /// <summary>What a picture told.</summary>
 /// <param name="Colours">One for each thing that could be read.</param>
 /// <param name="Unread">Names of the things that lie outside the picture or are too small.</param>
-/// <param name="Kind">The kind of correction that was kept.</param>
+/// <param name="Kind">The kind of correction that weighs most in the mean of all.</param>
 /// <param name="ToneStraightened">True when stray light or a camera's contrast was undone.</param>
 /// <param name="LeftOutMeanDeltaE2000">Mean distance of the target's patches, each told from the others; null without a target.</param>
 /// <param name="LeftOutMostDeltaE2000">The largest such distance.</param>
@@ -99,7 +99,7 @@ public static class PhotoMeasurement
         }
         if (read.Count < LeastPatches || 2 * read.Count < ask.Truths.Count) return (null, PhotoTrouble.TooFewPatches);
         Xyz white = ColourNames.White;
-        if (CorrectionSearch.MatrixOff(read, mean, ask.Picture.Colours, white) > MostMatrixOff || CorrectionSearch.Best(read, mean, ask.Picture.Colours, white) is not { } best) return (null, PhotoTrouble.NotThisTarget);
+        if (CorrectionSearch.MatrixOff(read, mean, ask.Picture.Colours, white) > MostMatrixOff || CorrectionSearch.Find(read, mean, ask.Picture.Colours, white) is not { } best) return (null, PhotoTrouble.NotThisTarget);
         var colours = new List<PhotoColour>();
         var unread = new List<string>();
         foreach (PhotoSwatch swatch in ask.Swatches)
@@ -108,14 +108,14 @@ public static class PhotoMeasurement
             else unread.Add(swatch.Id);
         }
         var told = new Lab?[ask.Truths.Count];
-        for (int k = 0; k < places.Count; k++) told[places[k]] = best.Fit.LeftOut[k];
+        for (int k = 0; k < places.Count; k++) told[places[k]] = best.LeftOut[k];
         double? uneven = field.IsEven ? null : field.UnevenPercent([.. read.Select(p => p.Reading.Middle), .. ask.Swatches.Select(s => s.Corners.Middle)]);
-        return (new PhotoAnswer(colours, unread, best.Fit.Shape.Kind, !best.Tone.IsPlain, best.Fit.LeftOutMean, best.Fit.LeftOutMost, uneven, clipped) { Grid = grid, PatchesToldFromOthers = told }, null);
+        return (new PhotoAnswer(colours, unread, best.Kind, best.StraightensTones, best.LeftOutMean, best.LeftOutMost, uneven, clipped) { Grid = grid, PatchesToldFromOthers = told }, null);
 
         PhotoColour Colour(string id, PatchReading reading, IReadOnlyList<Lab> truths)
         {
             var seen = new SeenPatch(reading, field.At(reading.Middle), default, 0);
-            (Lab lab, double deviation) = best.Fit.At(seen.Relative(best.Tone, mean), PhotoNoise.Of(reading));
+            (Lab lab, double deviation) = best.At(seen, PhotoNoise.Of(reading));
             return new PhotoColour(id, lab, PhotoNoise.Interval(deviation, reading, field), reading.IsClipped, reading.LeftOutShare, truths.Min(t => Ciede2000.Of(t, lab).DeltaE)) { ClippedLow = reading.ClippedLow };
         }
     }

@@ -13,7 +13,7 @@ internal static class PhotoNoise
     private const double Chi3At90 = 2.5003;
 
     // From simulated photographs with other cameras and lights: see docs/models/photograph.md.
-    private const double Calibration = 1.32, EvenLightUnits = 1.0, ClippedFactor = 1.6, ClippedUnits = 1.0;
+    private const double Calibration = 1.27, EvenLightUnits = 1.0, ClippedFactor = 1.6, ClippedUnits = 1.0;
 
     /// <summary>Standard deviation of the mean of an area, in units of CIEDE2000.</summary>
     internal static double Of(PatchReading reading)

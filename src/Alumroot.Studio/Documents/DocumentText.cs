@@ -44,7 +44,7 @@ public static class DocumentText
     {
         new BatchPlanned("", "", 0, ""), new BatchStep(StepKind.Extract), new BatchGivenUp(""), new BatchUsedUp(), new Noted(), new Tagged([]),
         new LotBought(LotClass.Salt, "", Nothing), new LotCounted(Nothing), new BowlWeighed("", Nothing), new StudioSet(), new Withdrawn(),
-        new SwatchRead(SwatchState.Dry, new LabText(0, 0, 0)), new TargetKept("", []), new PaintMade("", ""), new PaintUsedUp(),
+        new SwatchRead(SwatchState.Dry, new LabText(0, 0, 0)), new TargetKept("", []), new PaintMade("", ""), new PaintUsedUp(), new SpotTested([]),
         new ExposureBegun("", new ExposureLight(LightWay.Readings), []), new LightRead(Nothing), new LightLogged(default, new DoseSpan(0, 0, 0), []), new ExposureRead([]), new ExposureEnded(), new TestDone("", 0, ""),
         new TrialBegun("", "", 0, ""), new TrialJarRead(1), new TrialEnded(),
     }.SelectMany(d => Enumerable.Range(1, d.Kind.Version).Select(version => (Kind: new DocumentKind(d.Kind.Name, version), Type: d.GetType()))).ToDictionary(d => d.Kind, d => d.Type);

@@ -79,6 +79,12 @@ public sealed class PhotoFolder
     /// <summary>Whether a text has the form of a hash. Only such a text ever becomes part of a path.</summary>
     public static bool IsHash(string? text) => text is { Length: HashCharacters } && text.All(c => c is (>= '0' and <= '9') or (>= 'a' and <= 'f'));
 
+    /// <summary>How wide and high a photograph is when it is upright, by its head alone; no pixel is decoded.</summary>
+    /// <param name="hash">Which.</param>
+    /// <returns>Null when it is not here or its head cannot be read.</returns>
+    /// <exception cref="StudioException">It could not be read.</exception>
+    public (int WidthPixels, int HeightPixels)? SizeOf(string hash) => !Has(hash) ? null : Outside.Do(() => PhotoPixels.SizeOf(PathOf(hash)));
+
     /// <summary>Every pixel of a photograph, upright; one picture is decoded at a time.</summary>
     /// <param name="hash">Which; it must be here.</param>
     /// <param name="pixels">What it shows, or null when it is refused.</param>

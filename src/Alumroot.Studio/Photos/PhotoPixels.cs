@@ -48,11 +48,19 @@ public sealed record PhotoPixels(int WidthPixels, int HeightPixels, byte[] Rgb, 
         return null;
     }
 
+    /// <summary>Width and height of a file as it is seen upright, by its head; null when it has none.</summary>
+    internal static (int WidthPixels, int HeightPixels)? SizeOf(string path)
+    {
+        using SKCodec? codec = SKCodec.Create(path);
+        return codec is not { Info: { Width: > 0, Height: > 0 } info } ? null : IsTurned(codec.EncodedOrigin) ? (info.Height, info.Width) : (info.Width, info.Height);
+    }
+
+    private static bool IsTurned(SKEncodedOrigin origin) => origin is SKEncodedOrigin.LeftTop or SKEncodedOrigin.RightTop or SKEncodedOrigin.RightBottom or SKEncodedOrigin.LeftBottom;
+
     // Where the first row and column of the file are to be seen: Exif 3.0 (CIPA DC-008), 4.6.5.1.6, Orientation.
     private static (int Width, int Height, byte[] Rgb) Upright(ReadOnlySpan<byte> rgba, int rowBytes, int width, int height, SKEncodedOrigin origin)
     {
-        bool turned = origin is SKEncodedOrigin.LeftTop or SKEncodedOrigin.RightTop or SKEncodedOrigin.RightBottom or SKEncodedOrigin.LeftBottom;
-        (int wide, int high) = turned ? (height, width) : (width, height);
+        (int wide, int high) = IsTurned(origin) ? (height, width) : (width, height);
         var rgb = new byte[3 * wide * high];
         (int start, int right, int down) = origin switch
         {

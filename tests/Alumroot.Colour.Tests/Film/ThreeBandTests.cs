@@ -40,9 +40,9 @@ public sealed class ThreeBandTests
         });
     }
 
-    /// <summary>Half the thickness over white and twice over black, told from the colours of one thickness.</summary>
+    /// <summary>Half the thickness over white and twice over black, told from the colours of one thickness; the page film states these figures.</summary>
     [Fact]
-    public void Another_thickness_is_told_within_the_stated_bound()
+    public void Another_thickness_is_told_as_stated()
     {
         var off = new List<double>();
         foreach (ShelfPigment p in Pigments)
@@ -51,35 +51,11 @@ public sealed class ThreeBandTests
             foreach ((double thickness, double ground) in new[] { (0.5 * Thin, White), (2 * Thin, Black) })
                 off.Add(Off(p.Bands.Select(b => FilmOptics.Over(b.Times(thickness), ground)), three.Select(b => FilmOptics.Over(b.Times(thickness), ground))));
         }
+        off.Sort();
         Assert.True(off.Count >= 36, $"{off.Count} told");
-        Assert.True(Share(off, ThreeBand.FilmWithinDeltaE2000) >= 0.88, $"{Share(off, ThreeBand.FilmWithinDeltaE2000)}");
+        Assert.Equal(0.7, off.Average(), 0.1);
+        Assert.Equal(1.5, Distributions.SortedQuantile([.. off], 0.9), 0.2);
     }
-
-    /// <summary>Hiding mixtures of two and three, told from drawdowns of each over black and white, and from the colour of each in a hiding layer with scattering taken as alike.</summary>
-    [Fact]
-    public void Mixtures_are_told_within_the_stated_bounds()
-    {
-        var random = new SeededRandom(20261127);
-        (List<double> drawn, List<double> hiding) = ([], []);
-        for (int i = 0; i < 400; i++)
-        {
-            ShelfPigment[] chosen = [.. Enumerable.Range(0, 2 + i % 2).Select(_ => Pigments[Math.Min((int)(random.NextFraction() * Pigments.Count), Pigments.Count - 1)])];
-            double[] shares = [.. chosen.Select(_ => 0.1 + random.NextFraction())];
-            double sum = shares.Sum();
-            for (int j = 0; j < shares.Length; j++) shares[j] /= sum;
-            IEnumerable<double> truth = Enumerable.Range(0, Shelf.Nanometres.Count).Select(b => FilmOptics.Opaque(Mixture.TwoConstant(shares, [.. chosen.Select(p => p.Bands[b])])));
-            IReadOnlyList<Layer>?[] three = [.. chosen.Select(Read)];
-            if (Array.TrueForAll(three, t => t is not null)) drawn.Add(Off(truth, Mixed(shares, three!)));
-            IReadOnlyList<Layer>[] alike = [.. chosen.Select(p => ThreeBand.AbsorptionRatios(Colour(p.Bands.Select(FilmOptics.Opaque)), Surface.None).Select(r => new Layer(r, 1)).ToArray())];
-            hiding.Add(Off(truth, Mixed(shares, alike)));
-        }
-        Assert.True(drawn.Count >= 180, $"{drawn.Count} told");
-        Assert.True(Share(drawn, ThreeBand.MixtureWithinDeltaE2000) >= 0.88);
-        Assert.True(Share(hiding, ThreeBand.AlikeWithinDeltaE2000) >= 0.88);
-    }
-
-    private static IEnumerable<double> Mixed(double[] shares, IReadOnlyList<Layer>[] pigments) =>
-        Enumerable.Range(0, ThreeBand.Nanometres.Count).Select(b => FilmOptics.Opaque(Mixture.TwoConstant(shares, [.. pigments.Select(p => p[b])])));
 
     private static IReadOnlyList<Layer>? Read(ShelfPigment p)
     {
@@ -93,6 +69,4 @@ public sealed class ThreeBandTests
     private static Lab Colour(IEnumerable<double> values) => Shelf.LabOf(Spectrum.Of(Shelf.Nanometres, values), ViewingCondition.Graphic);
 
     private static Lab Grey(double reflectance) => Colour(Shelf.Nanometres.Select(_ => reflectance));
-
-    private static double Share(List<double> off, double within) => off.Count(d => d <= within) / (double)off.Count;
 }

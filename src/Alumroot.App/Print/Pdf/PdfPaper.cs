@@ -1,3 +1,4 @@
+using System.Globalization;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
@@ -84,6 +85,15 @@ internal sealed class PdfPaper : IDisposable
     /// <summary>An empty box.</summary>
     public void Box(double left, double top, double width, double height, double lineMillimetres = 0.2) =>
         _graphics!.DrawRectangle(new XPen(XColors.Black, lineMillimetres * PointsPerMillimetre), left * PointsPerMillimetre, top * PointsPerMillimetre, width * PointsPerMillimetre, height * PointsPerMillimetre);
+
+    /// <summary>A patch of colour without an edge.</summary>
+    /// <param name="hex">The colour as #rrggbb.</param>
+    /// <param name="left">Its left side in millimetres.</param>
+    /// <param name="top">Its upper side.</param>
+    /// <param name="width">Its width.</param>
+    /// <param name="height">Its height.</param>
+    public void Patch(string hex, double left, double top, double width, double height) =>
+        _graphics!.DrawRectangle(new XSolidBrush(XColor.FromArgb((int)(0xFF000000 | uint.Parse(hex.AsSpan(1), NumberStyles.HexNumber, CultureInfo.InvariantCulture)))), left * PointsPerMillimetre, top * PointsPerMillimetre, width * PointsPerMillimetre, height * PointsPerMillimetre);
 
     /// <summary>A QR code with its quiet zone.</summary>
     public void Code(QrPicture code, double left, double top, double sideMillimetres)

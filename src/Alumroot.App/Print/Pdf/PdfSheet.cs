@@ -85,7 +85,10 @@ public sealed class PdfSheet
                 Grid(grid);
                 break;
             case PrintBlock.Boxes boxes:
-                Boxes(boxes);
+                Captioned(boxes.Name, [.. boxes.Captions.Select(c => (IReadOnlyList<string>)[c])], boxes.InARow, boxes.HeightMillimetres, null);
+                break;
+            case PrintBlock.Patches patches:
+                Captioned(patches.Name, [.. patches.Colours.Select(c => c.Lines)], patches.InARow, patches.HeightMillimetres, patches.Colours);
                 break;
         }
     }
@@ -156,27 +159,33 @@ public sealed class PdfSheet
         }
     }
 
-    private void Boxes(PrintBlock.Boxes boxes)
+    /// <summary>Boxes in rows with words below each; with colours, the left half of each box is filled.</summary>
+    private void Captioned(string name, IReadOnlyList<IReadOnlyList<string>> captions, int inARow, double height, IReadOnlyList<PrintPatch>? colours)
     {
-        double points = 8 * Scale, side = (Width - (boxes.InARow - 1) * 3) / boxes.InARow;
-        Room(boxes.HeightMillimetres + 12);
-        _pdf.Tagged(PdfBlockLevelElementTag.Paragraph, () => _pdf.Text(boxes.Name, Edge, _y + 3, 8.5 * Scale));
+        double points = 8 * Scale, side = (Width - (inARow - 1) * 3) / inARow;
+        IReadOnlyList<string>[] words = [.. captions.Select(c => (IReadOnlyList<string>)[.. c.SelectMany(line => TextMeasure.Lines(line, points, false, side))])];
+        Room(height + 12);
+        _pdf.Tagged(PdfBlockLevelElementTag.Paragraph, () => _pdf.Text(name, Edge, _y + 3, 8.5 * Scale));
         _y += 4.5;
-        foreach (string[] row in boxes.Captions.Chunk(boxes.InARow))
+        for (int first = 0; first < words.Length; first += inARow)
         {
-            Room(boxes.HeightMillimetres + 6);
-            for (int i = 0; i < row.Length; i++)
+            int count = Math.Min(inARow, words.Length - first);
+            double below = words.Skip(first).Take(count).Max(w => w.Count) * Leading(points) + 3;
+            Room(height + below);
+            for (int i = 0; i < count; i++)
             {
-                double x = Edge + i * (side + 3), y = _y;
-                string caption = row[i];
-                _pdf.Unread(() => _pdf.Box(x, y, side, boxes.HeightMillimetres));
+                (double x, double y, int at) = (Edge + i * (side + 3), _y, first + i);
+                _pdf.Unread(() =>
+                {
+                    if (colours is not null) _pdf.Patch(colours[at].Hex, x, y, side / 2, height);
+                    _pdf.Box(x, y, side, height);
+                });
                 _pdf.Tagged(PdfBlockLevelElementTag.Paragraph, () =>
                 {
-                    IReadOnlyList<string> lines = TextMeasure.Lines(caption, points, false, side);
-                    for (int n = 0; n < lines.Count; n++) _pdf.Text(lines[n], x, y + boxes.HeightMillimetres + (n + 0.9) * Leading(points), points);
+                    for (int n = 0; n < words[at].Count; n++) _pdf.Text(words[at][n], x, y + height + (n + 0.9) * Leading(points), points);
                 });
             }
-            _y += boxes.HeightMillimetres + row.Max(c => TextMeasure.Lines(c, points, false, side).Count) * Leading(points) + 3;
+            _y += height + below;
         }
     }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Alumroot.App.Bench;
+using Alumroot.App.Colours;
 using Alumroot.App.Paints;
 using Alumroot.App.Requests;
 using Alumroot.Studio;
@@ -13,7 +14,7 @@ public sealed class SheetMaker(StudioStore store, PlanShelf plans, FootLine line
     private const int MostPeople = 200, UsualPeople = 8;
 
     /// <summary>Sheets by the word of their address.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["batch-sheet", "bench-card", "swatch-card", "recipe-card", "handout", "trial-sheet"];
+    public static IReadOnlyList<string> Names { get; } = ["batch-sheet", "bench-card", "swatch-card", "colour-card", "ladder-card", "recipe-card", "handout", "trial-sheet"];
 
     /// <summary>Makes a sheet; null when there is none.</summary>
     /// <param name="what">One of <see cref="Names"/>.</param>
@@ -26,6 +27,8 @@ public sealed class SheetMaker(StudioStore store, PlanShelf plans, FootLine line
             "batch-sheet" => Lake(typed) is { } lake ? LakeSheets.Batch(lake) : null,
             "bench-card" => Lake(typed) is { } lake ? LakeSheets.Bench(lake) : null,
             "swatch-card" => Lake(typed) is { } lake ? LakeSheets.Swatch(lake) : null,
+            "colour-card" => ColourSheets.Card(new ColourQuery(typed), LakeColour.All(store), Paper.Of(typed("paper"))),
+            "ladder-card" => LadderSheets.Card(new PhRowRequest(typed)),
             "recipe-card" when SubjectKey.TryRead(typed("paint")) is { Class: SubjectClass.Paint } key => store.Paint(key) is { Made: { } made } paint ? PaintSheets.Made(paint, made) : null,
             "recipe-card" => Recipe(typed) is { } answer ? PaintSheets.Card(answer) : null,
             "handout" => Recipe(typed) is { } answer ? PaintSheets.Handout(answer, People(typed("people"))) : null,
