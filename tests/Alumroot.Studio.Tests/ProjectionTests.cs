@@ -100,7 +100,7 @@ public sealed class ProjectionTests
         Use(5, 30);
         LotState state = studio.Store.Lot(lot)!;
         Assert.Equal(0.37, state.LeftSi!.Value, 9);
-        Assert.Equal([TempStudio.First, TempStudio.First], state.Taken.Select(t => t.Batch));
+        Assert.Equal([TempStudio.First, TempStudio.First], state.Taken.Select(t => t.By));
 
         void Use(int n, double grams)
         {
@@ -152,7 +152,7 @@ public sealed class ProjectionTests
         using (var connection = new SqliteConnection($"Data Source={studio.File};Pooling=false"))
         {
             connection.Open();
-            connection.Run("DROP INDEX subject_due; DROP INDEX subject_stage; DROP INDEX subject_class; DROP INDEX subject_search_row; DROP INDEX subject_number; DROP INDEX entry_swatch; DROP INDEX subject_paint");
+            connection.Run("DROP INDEX subject_due; DROP INDEX subject_stage; DROP INDEX subject_class; DROP INDEX subject_search_row; DROP INDEX subject_number; DROP INDEX entry_swatch; DROP INDEX subject_paint; DROP INDEX subject_exposure");
             connection.Run("DROP TABLE subject_text; CREATE VIRTUAL TABLE entry_text USING fts5 (words, subject UNINDEXED)");
             foreach (string column in new[] { "projection", "dyestuff", "salt", "pigment_kg", "due_unix_ms", "due_zone_minutes", "tags", "search_row" }) connection.Run($"ALTER TABLE subject DROP COLUMN {column}");
             connection.Run("UPDATE subject SET stage = 'settle'; PRAGMA user_version = 1");

@@ -41,7 +41,7 @@ internal static class DemoRecord
             Lake(lake, key, begun, lots, entries);
         }
         int paints = 0;
-        foreach (JsonElement paint in root.GetProperty("paints").EnumerateArray()) DemoPaint.Add(paint, SubjectKey.Paint(++paints), lakes[Text(paint, "lake")!], now, entries);
+        foreach (JsonElement paint in root.GetProperty("paints").EnumerateArray()) DemoPaint.Add(paint, SubjectKey.Paint(++paints), lakes[Text(paint, "lake")!], lots, now, entries);
         entries.AddRange(DemoLight.At(now, lakes));
         return [.. entries.OrderBy(e => e.At.UtcTicks)];
     }

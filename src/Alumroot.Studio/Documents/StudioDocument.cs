@@ -13,6 +13,14 @@ public abstract record StudioDocument
     /// <summary>Free words, or null.</summary>
     public string? Note { get; init; }
 
+    /// <summary>What a document took from lots of the shelf.</summary>
+    internal IReadOnlyList<LotUse> TakenFromShelf => this switch
+    {
+        BatchStep step => step.Uses,
+        PaintMade paint => paint.Uses,
+        _ => [],
+    };
+
     /// <summary>SHA-256 of the photographs that belong to it, in lower-case hexadecimal.</summary>
     public IReadOnlyList<string> Photos { get; init; } = [];
 }
