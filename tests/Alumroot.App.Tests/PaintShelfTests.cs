@@ -20,7 +20,7 @@ public sealed class PaintShelfTests
         Assert.Contains("From the shelf: gum arabic", page.Text, StringComparison.Ordinal);
         Assert.Contains($"<option value=\"{gum}\" selected", page.Html, StringComparison.Ordinal);
         Assert.DoesNotContain("From the shelf: water", page.Text, StringComparison.Ordinal);
-        page = await studio.SendAsync(page.Forms.Single(f => f.Action == "/paints"), ("part-1", "7,5 g"), ("from-3", ""));
+        page = await studio.SendAsync(page.Forms.Single(f => f.Action == "/paints"), ("title", "rose, watercolour"), ("part-0", "20 g"), ("part-1", "7,5 g"), ("from-1", gum.ToString()));
         PaintMade made = studio.Store.Paint(SubjectKey.Paint(1))!.Made!;
         Assert.Equal((gum.ToString(), "gum arabic", 0.0075), (made.Uses[0].Lot, made.Uses[0].Amount.Name, made.Uses[0].Amount.SiValue));
         Assert.Single(made.Uses);
@@ -42,7 +42,7 @@ public sealed class PaintShelfTests
         await using OpenStudio studio = await OpenStudio.StartAsync();
         SubjectKey oil = Lot(studio, "cold-pressed linseed oil", new Measured("amount", "250 mL", 0.00025, Measured.CubicMetre));
         OpenStudio.Seen page = await studio.GetAsync(Oil);
-        page = await studio.SendAsync(page.Forms.Single(f => f.Action == "/paints"), ("part-1", "9.3 g"));
+        page = await studio.SendAsync(page.Forms.Single(f => f.Action == "/paints"), ("title", "rose in oil"), ("part-0", "20 g"), ("part-1", "9.3 g"), ("from-1", oil.ToString()));
         Assert.StartsWith("/paints/P-01", page.Address, StringComparison.Ordinal);
         Assert.Equal(0.00024, studio.Store.Lot(oil)!.LeftSi!.Value, 1e-9);
         Assert.Equal(0, studio.Store.Lot(oil)!.UsesInOtherUnit);
@@ -60,7 +60,7 @@ public sealed class PaintShelfTests
         Assert.DoesNotContain("selected", page.Html[page.Html.IndexOf("id=\"from-1\"", StringComparison.Ordinal)..page.Html.IndexOf("id=\"part-2\"", StringComparison.Ordinal)].Replace("value=\"\" selected", "", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Contains("From the shelf: glycerine", page.Text, StringComparison.Ordinal);
         // More than the lot holds is kept, since it was weighed, and said.
-        page = await studio.SendAsync(form, ("part-1", "24 g"), ("from-1", one.ToString()), ("from-2", sack.ToString()));
+        page = await studio.SendAsync(form, ("title", "rose"), ("part-0", "20 g"), ("part-1", "24 g"), ("from-1", one.ToString()), ("part-2", "5 g"), ("from-2", sack.ToString()));
         Assert.Contains("More of lot-1 was used than came: -4 g left", page.Text, StringComparison.Ordinal);
         Assert.Equal("lot-1", Assert.Single(studio.Store.Check()).Where);
         Assert.True(studio.Store.Lot(sack)!.LeftSi < 0.1);
@@ -76,7 +76,7 @@ public sealed class PaintShelfTests
         await using OpenStudio studio = await OpenStudio.StartAsync();
         Lot(studio, "gum arabic", Grams(250));
         Lot(studio, "clove oil", Grams(10));
-        OpenStudio.Seen page = await studio.SendAsync((await studio.GetAsync(Watercolour)).Forms.Single(f => f.Action == "/paints"), (field, lot), ("kept-by-amount", ""));
+        OpenStudio.Seen page = await studio.SendAsync((await studio.GetAsync(Watercolour)).Forms.Single(f => f.Action == "/paints"), ("title", "rose"), ("part-0", "20 g"), ("part-1", "7 g"), ("kept-by", "clove oil"), (field, lot));
         Assert.Contains(said, page.Text, StringComparison.Ordinal);
         Assert.Empty(studio.Store.Paints());
     }

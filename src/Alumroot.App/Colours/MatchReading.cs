@@ -1,6 +1,7 @@
 using Alumroot.Colour.Colorimetry;
 using Alumroot.Colour.Film;
 using Alumroot.Colour.Matching;
+using Alumroot.Studio.Documents;
 
 namespace Alumroot.App.Colours;
 
@@ -20,10 +21,10 @@ internal static class MatchReading
     // A photograph's or an instrument's doubt as a reflectance; our judgement, no source.
     private const double ReadingShare = 0.005;
 
-    /// <summary>The lakes of the record by their last colour as pigment: dry, ground or painted, never wet.</summary>
+    /// <summary>The lakes of the record by their last colour as pigment: dry, ground or painted, never wet and never a coat over black.</summary>
     internal static MatchShelf OfLakes(IReadOnlyList<LakeColour> colours)
     {
-        IEnumerable<LakeColour> last = colours.Where(c => c.Read.State != Alumroot.Studio.Documents.SwatchState.Wet)
+        IEnumerable<LakeColour> last = colours.Where(c => c.Read is { State: not SwatchState.Wet, Ground: not SwatchGround.Black })
             .GroupBy(c => c.Lake).Select(g => g.MaxBy(c => (c.Read.State, c.At))!).OrderByDescending(c => c.At).Take(MostPigments);
         return new MatchShelf([.. last.Select(c => new ShelfPigment($"{c.Lake} {c.Dyestuff}", [.. ThreeBand.AbsorptionRatios(c.Lab, Surface.None).Select(r => new Layer(r, 1))]))], ThreeBand.AlikeWithinDeltaE2000, false, []);
     }
@@ -49,6 +50,27 @@ internal static class MatchReading
         }
         return (new MatchShelf(pigments, ThreeBand.MixtureWithinDeltaE2000, true, left), 0);
     }
+
+    /// <summary>What a drawdown of the record says in each band.</summary>
+    internal static IReadOnlyList<FilmMeasurement> Measured(ColourDrawdown read) => ThreeBand.Measure(read, Surface.None, ReadingShare);
+
+    /// <summary>Drawdowns of the record, each over its own cards; where all their thicknesses are known, as if they were alike.</summary>
+    internal static MatchShelf OfKept(IReadOnlyList<KeptDrawdown> drawdowns)
+    {
+        (List<ShelfPigment> pigments, List<string> left) = ([], []);
+        KeptDrawdown[] whole = [.. drawdowns.Where(d => d.Read is not null).DistinctBy(d => d.OverWhite.Subject).Take(MostPigments)];
+        bool alike = Array.TrueForAll(whole, d => d.WetMicrometres is > 0);
+        foreach (KeptDrawdown drawn in whole)
+        {
+            FilmFound[] found = [.. Measured(drawn.Read!).Select(m => m.Found)];
+            string name = $"{drawn.OverWhite.Subject} {drawn.OverWhite.Dyestuff}";
+            if (Array.TrueForAll(found, f => f is FilmFound.Known)) pigments.Add(new ShelfPigment(name, [.. found.Select(f => ((FilmFound.Known)f).Film.Times(alike ? CommonMicrometres / drawn.WetMicrometres!.Value : 1))]));
+            else left.Add(name);
+        }
+        return new MatchShelf(pigments, ThreeBand.MixtureWithinDeltaE2000, true, left);
+    }
+
+    private const double CommonMicrometres = 100;
 
     /// <summary>The mixtures that come nearest, best first.</summary>
     internal static IReadOnlyList<MixtureFound> Find(Lab aim, MatchShelf shelf, int most, int answers) => shelf.Pigments.Count == 0 ? [] : MixtureSearch.Find(new MixtureAsk

@@ -191,8 +191,14 @@ public sealed record StudioSet : StudioDocument
     /// <summary>Fields that every new plan begins with, by the plan's own names: the scale's step, the strips, the vessel, the hardness.</summary>
     public IReadOnlyDictionary<string, string> PlanFields { get; init; } = new Dictionary<string, string>();
 
+    /// <summary>Who makes the paint, as labels say it; null when not told.</summary>
+    public string? Maker { get; init; }
+
+    /// <summary>The maker's address and telephone, as labels say them; null when not told.</summary>
+    public string? MakerAddress { get; init; }
+
     /// <inheritdoc/>
-    public override DocumentKind Kind => new(Name, 1);
+    public override DocumentKind Kind => new(Name, 2);
 }
 
 /// <summary>The entry that this one corrects is undone and nothing takes its place.</summary>

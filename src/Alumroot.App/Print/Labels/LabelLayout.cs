@@ -26,8 +26,11 @@ public sealed record LabelSign(HazardSign Sign, double LeftMillimetres, double T
 /// <param name="Fits">Whether everything that must stand on it does.</param>
 public sealed record LabelLayout(IReadOnlyList<LabelLine> Lines, IReadOnlyList<LabelSign> Signs, double CodeLeftMillimetres, double CodeTopMillimetres, double CodeSideMillimetres, bool Fits)
 {
-    /// <summary>From point to point of a sign: a square of 10 mm, 1 cm², the least that the European rules allow (CLP, Annex I, from memory).</summary>
+    /// <summary>From point to point of a sign: a square of 10 mm, 1 cm², the least that the European rules allow for small packages (CLP, Annex I, 1.2.1.4).</summary>
     public const double SignMillimetres = 14.2;
+
+    /// <summary>The side of a sign's red square.</summary>
+    public static double SignSideMillimetres => SignMillimetres / Math.Sqrt(2);
 
     // Below 10 mm a phone does not read a code of 21 squares with its quiet zone at arm's length; 4.5 points are the least that can be read. Common practice, no source.
     private const double LeastCode = 10, MostCode = 22, LeastPoints = 4.5, MostPoints = 9, Edge = 1.5, LeadingPerPoint = 0.41, AscentPerPoint = 0.3, Top = 0.5, Apart = 0.5;
@@ -89,6 +92,7 @@ public sealed record LabelLayout(IReadOnlyList<LabelLine> Lines, IReadOnlyList<L
         Add(content.Name, points * 1.25, strong: true);
         foreach (string line in content.Lines) Add(line, points, strong: false);
         if (content.Hazards.Count > 0) Add(LabelWords.Hazards(content.Hazards), points, strong: true);
+        if (content.Precautions.Count > 0) Add(LabelWords.Precautions(content.Precautions), points, strong: false);
         return lines;
 
         void Add(string words, double size, bool strong)
