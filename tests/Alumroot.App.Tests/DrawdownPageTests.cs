@@ -53,7 +53,9 @@ public sealed class DrawdownPageTests
     public async Task Mixtures_and_tints_take_coats_from_the_record()
     {
         await using OpenStudio studio = await OpenStudio.StartAsync();
-        SubjectKey one = await PaintPageTests.LakeOf(studio, 20), other = await PaintPageTests.LakeOf(studio, 20);
+        SubjectKey one = await PaintPageTests.LakeOf(studio, 20), other = SubjectKey.Batch(one.Year, one.Count + 1);
+        DateTimeOffset begun = DateTimeOffset.UtcNow;
+        studio.Store.Append(new BatchPlanned("weld", "", 0, "") { Dyestuff = "Weld", Salt = "Potash alum" }.ToEntry(EntryId.New(begun), other, begun));
         foreach ((SubjectKey lake, double[] dye) in new[] { (one, Red), (other, Yellow) })
         {
             Swatch(studio, lake, Over(dye, 0.05), SwatchGround.Black, Black);
@@ -65,7 +67,7 @@ public sealed class DrawdownPageTests
         page = await studio.GetAsync($"/colours/match?aim={Uri.EscapeDataString(Typed(aim))}&kept-films=yes");
         Assert.Contains("Approximate: three bands", page.Text, StringComparison.Ordinal);
         // Ten grams of 30 and 70 % are 3 and 7.
-        Assert.Contains($"{other} Madder 7.0", page.Text, StringComparison.Ordinal);
+        Assert.Contains($"{other} Weld 7.0", page.Text, StringComparison.Ordinal);
         page = await studio.GetAsync($"/paints/recipe?medium=soft-pastel&grams=10&lake={one}");
         KeptDrawdown coat = KeptDrawdown.Of(LakeColour.All(studio.Store)).Single(d => d.OverWhite.Subject == one);
         Assert.Contains($"<option value=\"{coat.Key}\">", page.Html, StringComparison.Ordinal);

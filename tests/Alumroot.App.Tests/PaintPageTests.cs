@@ -68,7 +68,7 @@ public sealed class PaintPageTests
         Assert.Equal(0.0116, studio.Store.PigmentLeftKg(studio.Store.Batch(lake)!)!.Value, 1e-9);
         Assert.Contains("Pigment left: 11.6 g", (await studio.GetAsync($"/lakes/{lake}")).Text, StringComparison.Ordinal);
         Assert.Contains("11.6 g", (await studio.GetAsync("/lakes")).Text, StringComparison.Ordinal);
-        Assert.Contains("4 half-pan in box 2", (await studio.GetAsync("/paints")).Text, StringComparison.Ordinal);
+        Assert.Contains("4 half-pans in box 2", (await studio.GetAsync("/paints")).Text, StringComparison.Ordinal);
 
         // Used up, and then the making is taken back: the pigment is there again.
         page = await studio.SendAsync(page.Forms.First(f => f.Action == "/paints/P-01/used-up"));

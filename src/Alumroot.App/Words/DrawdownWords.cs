@@ -36,7 +36,7 @@ public static class DrawdownWords
         if (hiding.TimesToHideSpan(drawn.WithinDeltaE2000) is not { } times)
             return $"{contrast}. In which thickness it hides cannot be told: {Why(read)}.";
         return drawn.WetMicrometres is { } wet
-            ? $"{contrast}. It hides (98 %) from about {Micrometres(wet * times.Value)} µm wet ({Micrometres(wet * times.Low)} to {Micrometres(wet * times.High)}), approximate."
+            ? $"{contrast}. It hides (98 %) from about {Round(wet * times.Value)} µm wet ({Round(wet * times.Low)} to {Round(wet * times.High)}), approximate."
             : string.Create(CultureInfo.InvariantCulture, $"{contrast}. It hides (98 %) from about {times.Value:0.0} such coats ({times.Low:0.0} to {times.High:0.0}), approximate; with its wet thickness told it would be micrometres.");
     }
 
@@ -53,6 +53,13 @@ public static class DrawdownWords
         MatchReading.Measured(read).Select(m => m.Found).FirstOrDefault(f => f is not FilmFound.Known) is { } found ? FilmWords.Of(found) : "it scatters too little for any thickness to hide";
 
     private static string Span(Estimate e) => string.Create(CultureInfo.InvariantCulture, $"{e.Value:0.##} ({Math.Max(0, e.Low):0.##} to {e.High:0.##})");
+
+    // Three bands do not tell more than two digits.
+    private static string Round(double x)
+    {
+        double step = Math.Pow(10, Math.Floor(Math.Log10(Math.Max(x, 1))) - 1);
+        return (Math.Round(x / step) * step).ToString("0.#", CultureInfo.InvariantCulture);
+    }
 
     private static string Micrometres(double x) => x.ToString(x < 20 ? "0.#" : "0", CultureInfo.InvariantCulture);
 }

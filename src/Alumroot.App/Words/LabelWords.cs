@@ -1,4 +1,5 @@
 using System.Globalization;
+using Alumroot.App.Print.Labels;
 using Alumroot.Catalogue;
 using Alumroot.Paint.Labels;
 using Alumroot.Studio.Documents;
@@ -73,6 +74,11 @@ public static class LabelWords
         return size.IsKeptBy(widthMillimetres, heightMillimetres) ? null : string.Create(CultureInfo.InvariantCulture,
             $"For a package of up to {size.ToMillilitres / 1000:0.#} L the European rules ask for a label of {(size.IsAskedOutright ? "" : "if possible ")}{size.ShortMillimetres:0} by {size.LongMillimetres:0} mm (CLP, Annex I, 1.2.1.4); this one is {widthMillimetres:0.#} by {heightMillimetres:0.#} mm.");
     }
+
+    /// <summary>When letters are smaller than what counts as readable; null when they are not.</summary>
+    /// <param name="points">The size of the smallest letters.</param>
+    public static string? LettersTooSmall(double points) => points >= LabelLayout.ReadablePoints ? null
+        : string.Create(CultureInfo.InvariantCulture, $"Its smallest letters have {points:0.##} points; {LabelLayout.ReadablePoints:0} points, an x of 1.2 mm, count as the least that can be read.");
 
     /// <summary>When signs are smaller than the rules ask or would like; null when they are not.</summary>
     /// <param name="size">What is asked.</param>

@@ -29,13 +29,16 @@ public sealed record LabelLayout(IReadOnlyList<LabelLine> Lines, IReadOnlyList<L
     /// <summary>From point to point of a sign: a square of 10 mm, 1 cm², the least that the European rules allow for small packages (CLP, Annex I, 1.2.1.4).</summary>
     public const double SignMillimetres = 14.2;
 
+    /// <summary>Letters of so many points have an x of 1.2 mm in this typeface, the least that counts as readable in an official example of a label.</summary>
+    public const double ReadablePoints = 7;
+
     /// <summary>The side of a sign's red square.</summary>
     public static double SignSideMillimetres => SignMillimetres / Math.Sqrt(2);
 
     // Below 10 mm a phone does not read a code of 21 squares with its quiet zone at arm's length; 4.5 points are the least that can be read. Common practice, no source.
     private const double LeastCode = 10, MostCode = 22, LeastPoints = 4.5, MostPoints = 9, Edge = 1.5, LeadingPerPoint = 0.41, AscentPerPoint = 0.3, Top = 0.5, Apart = 0.5;
 
-    /// <summary>Lays out a label in the largest letters that fit, whichever way code and signs leave the most room; what does not fit in the smallest is left out from the end, and <see cref="Fits"/> says so.</summary>
+    /// <summary>Lays out a label in letters that can be read, then with its code, then in the largest letters that fit, whichever way code and signs leave the room; what does not fit in the smallest is left out from the end, and <see cref="Fits"/> says so.</summary>
     /// <param name="content">What is to stand on it.</param>
     /// <param name="widthMillimetres">Its width.</param>
     /// <param name="heightMillimetres">Its height.</param>
@@ -45,15 +48,16 @@ public sealed record LabelLayout(IReadOnlyList<LabelLine> Lines, IReadOnlyList<L
         HazardSign[] signs = [.. content.Hazards.Select(h => HazardSign.Of(h.Pictogram)).OfType<HazardSign>().Distinct()];
         double code = Math.Min(MostCode, Math.Min(heightMillimetres - 2, widthMillimetres * 0.36));
         LabelLayout? best = null;
-        double bestPoints = 0;
+        (double Readable, bool Code, double Points) bestScore = default;
         foreach (LabelLayout frame in Frames(signs, code < LeastCode ? 0 : code, widthMillimetres, heightMillimetres))
         {
             double width = widthMillimetres - 2 * Edge - Math.Max(0, widthMillimetres - Leftmost(frame, widthMillimetres) - 1);
-            for (double points = MostPoints; points >= LeastPoints && points > bestPoints; points -= 0.25)
+            for (double points = MostPoints; points >= LeastPoints; points -= 0.25)
             {
                 IReadOnlyList<LabelLine> lines = Set(content, points, width);
                 if (lines.Count > 0 && lines[^1].FootMillimetres > heightMillimetres - Edge + 0.3) continue;
-                (best, bestPoints) = (frame with { Lines = lines, Fits = true }, points);
+                var score = (Math.Min(points, ReadablePoints), frame.CodeSideMillimetres > 0, points);
+                if (best is null || score.CompareTo(bestScore) > 0) (best, bestScore) = (frame with { Lines = lines, Fits = true }, score);
                 break;
             }
         }
