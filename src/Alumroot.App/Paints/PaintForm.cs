@@ -62,7 +62,7 @@ public sealed class PaintForm
     private void FillFrom(PaintAnswer answer, PaintShelf shelf)
     {
         _typed[Title] = $"{answer.Pigment}, {answer.Recipe.Ask.Medium.Name}";
-        for (int i = 0; i < answer.Recipe.Parts.Count; i++) 
+        for (int i = 0; i < answer.Recipe.Parts.Count; i++)
         {
             PaintPart part = answer.Recipe.Parts[i];
             string typed = _typed[PartField(i)] = $"{PaintFigures.Of(part.Grams.Value)} g";

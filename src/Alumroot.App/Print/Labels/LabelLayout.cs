@@ -77,6 +77,9 @@ public sealed record LabelLayout(IReadOnlyList<LabelLine> Lines, IReadOnlyList<L
         double step = SignMillimetres + Apart, stack = signs.Length * step, room = height - 2 * Top;
         double under = Math.Min(code, room - stack);
         if (under >= LeastCode) yield return Framed(under, width - SignMillimetres - Apart, Top + under + Apart, 0, step);
+        // A code as narrow as a sign leaves the words the width that signs alone do.
+        double slim = Math.Min(under, SignMillimetres);
+        if (slim >= LeastCode) yield return Framed(slim, width - SignMillimetres - Apart, Top + slim + Apart, 0, step);
         if (code > 0 && stack <= room) yield return Framed(code, width - code - step, Top + Apart, 0, step);
         double above = Math.Min(code, room - step);
         if (above >= LeastCode && stack <= width / 2) yield return Framed(above, width - stack, Top + above + Apart, step, 0);
