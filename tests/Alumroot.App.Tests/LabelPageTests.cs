@@ -31,7 +31,17 @@ public sealed class LabelPageTests
         Assert.Contains("if possible 52 by 74 mm (CLP, Annex I, 1.2.1.4); this one is 62 by 42 mm", page.Text, StringComparison.Ordinal);
         Assert.Contains("side of 10 mm: the least that is allowed", page.Text, StringComparison.Ordinal);
         page = await studio.GetAsync("/paints/labels?paint=P-01&net=4+L&width=105&height=74");
+        Assert.DoesNotContain("mm is the least for such a package", page.Text, StringComparison.Ordinal);
+        // A side of 23 mm is 32.6 from point to point.
+        Assert.Contains("scale(0.326)", page.Html, StringComparison.Ordinal);
+        page = await studio.GetAsync("/paints/labels?paint=P-01&net=4+L&width=62&height=30");
         Assert.Contains("23 mm is the least for such a package", page.Text, StringComparison.Ordinal);
+        Assert.Contains("ask for a label of 74 by 105 mm", page.Text, StringComparison.Ordinal);
+        // Where letters stay readable the signs are as the rules would like them: 16 mm, 22.7 from point to point.
+        page = await studio.GetAsync("/paints/labels?paint=P-01&width=74&height=52&precautions=off");
+        Assert.Contains("scale(0.227)", page.Html, StringComparison.Ordinal);
+        Assert.DoesNotContain("Its signs have a side", page.Text, StringComparison.Ordinal);
+        page = await studio.GetAsync("/paints/labels?paint=P-01&net=4+L&width=105&height=74");
         Assert.DoesNotContain("the European rules ask for a label", page.Text, StringComparison.Ordinal);
     }
 

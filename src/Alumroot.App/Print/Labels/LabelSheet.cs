@@ -61,7 +61,7 @@ public sealed record LabelSheet(LabelContent Content, LabelLayout Layout, LabelG
                 {
                     foreach (LabelLine line in Layout.Lines) pdf.Text(line.Words, left + line.LeftMillimetres, top + line.FootMillimetres, line.Points, line.Strong);
                 });
-                foreach (LabelSign sign in Layout.Signs) pdf.Sign(sign.Sign, left + sign.LeftMillimetres, top + sign.TopMillimetres, LabelLayout.SignMillimetres);
+                foreach (LabelSign sign in Layout.Signs) pdf.Sign(sign.Sign, left + sign.LeftMillimetres, top + sign.TopMillimetres, Layout.SignMillimetres);
                 pdf.Unread(() =>
                 {
                     if (Outlined) pdf.Box(left, top, Grid.WidthMillimetres, Grid.HeightMillimetres, 0.1);
