@@ -42,7 +42,14 @@ public sealed class DemoRecordTests
         using DemoStudio demo = DemoStudio.Open(TimeProvider.System);
         IReadOnlyList<PaintState> paints = demo.Store.Paints();
         Assert.Equal([PaintState.There, PaintState.Gone], paints.Select(p => p.Stage));
-        Assert.Equal(SwatchState.Painted, paints[0].Colours.Single().State);
+        Assert.All(paints[0].Colours, c => Assert.Equal(SwatchState.Painted, c.State));
+        // Its coat over black and white can be read, and both paints took gum from the shelf: 250 less 2.6 and 1.2 g.
+        IReadOnlyList<App.Colours.LakeColour> colours = App.Colours.LakeColour.All(demo.Store);
+        App.Colours.KeptDrawdown coat = Assert.Single(App.Colours.KeptDrawdown.Of(colours));
+        Assert.NotNull(new Colour.Film.ThreeBandHiding(coat.Read!).TimesToHide);
+        LotState gum = demo.Store.Lot(SubjectKey.TryRead(paints[0].Made!.Uses.Single().Lot)!.Value)!;
+        Assert.Equal(0.2462, gum.LeftSi!.Value, 1e-9);
+        Assert.Equal(DemoStudio.Name, demo.Store.State().Set.Maker);
         Print.Labels.LabelContent label = Print.Labels.LabelContent.OfPaint(paints[0], demo.Store, null)!;
         Assert.Equal("GHS07", label.Hazards.Single().Pictogram);
         // Each took from a lake that was pigment by then, and no more than there was.

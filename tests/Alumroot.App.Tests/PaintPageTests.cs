@@ -60,7 +60,7 @@ public sealed class PaintPageTests
         await using OpenStudio studio = await OpenStudio.StartAsync();
         SubjectKey lake = await LakeOf(studio, 20);
         OpenStudio.Seen page = await studio.GetAsync($"/paints/recipe?lake={lake}&grams=8&medium=watercolour&fill=half-pan");
-        Assert.Contains("the lake's stock falls", page.Text, StringComparison.Ordinal);
+        Assert.Contains("the pigment of the lake becomes less by it", page.Text, StringComparison.Ordinal);
         page = await studio.SendAsync(page.Forms.Single(f => f.Action == "/paints"), ("title", "Rose for skies"), ("part-0", "8,4 g"), ("part-1", "3.2 g"), ("part-2", "1 g"), ("part-3", "1 g"), ("part-4", "6 g"), ("filled", "4"), ("where", "box 2"), ("kept-by", "clove oil"));
         Assert.StartsWith("/paints/P-01", page.Address, StringComparison.Ordinal);
         PaintState paint = studio.Store.Paint(SubjectKey.Paint(1))!;
@@ -68,7 +68,7 @@ public sealed class PaintPageTests
         Assert.Equal(0.0116, studio.Store.PigmentLeftKg(studio.Store.Batch(lake)!)!.Value, 1e-9);
         Assert.Contains("Pigment left: 11.6 g", (await studio.GetAsync($"/lakes/{lake}")).Text, StringComparison.Ordinal);
         Assert.Contains("11.6 g", (await studio.GetAsync("/lakes")).Text, StringComparison.Ordinal);
-        Assert.Contains("4 half-pan in box 2", (await studio.GetAsync("/paints")).Text, StringComparison.Ordinal);
+        Assert.Contains("4 half-pans in box 2", (await studio.GetAsync("/paints")).Text, StringComparison.Ordinal);
 
         // Used up, and then the making is taken back: the pigment is there again.
         page = await studio.SendAsync(page.Forms.First(f => f.Action == "/paints/P-01/used-up"));

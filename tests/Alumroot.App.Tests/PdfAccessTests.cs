@@ -71,15 +71,15 @@ public sealed class PdfAccessTests
         var layout = LabelLayout.Of(content, width, height);
         Assert.True(layout.Fits, kind);
         LabelSign sign = Assert.Single(layout.Signs);
-        Assert.True(LabelLayout.SignMillimetres * LabelLayout.SignMillimetres / 2 >= 100);
-        Assert.InRange(sign.LeftMillimetres, 0, width - LabelLayout.SignMillimetres);
-        Assert.InRange(sign.TopMillimetres, 0, height - LabelLayout.SignMillimetres);
+        Assert.True(layout.SignMillimetres * layout.SignMillimetres / 2 >= 100);
+        Assert.InRange(sign.LeftMillimetres, 0, width - layout.SignMillimetres);
+        Assert.InRange(sign.TopMillimetres, 0, height - layout.SignMillimetres);
         Assert.All(layout.Lines, l => Assert.True(l.LeftMillimetres + TextMeasure.WidthMillimetres(l.Words, l.Points, l.Strong) <= sign.LeftMillimetres, l.Words));
-        Assert.True(layout.CodeSideMillimetres == 0 || layout.CodeTopMillimetres + layout.CodeSideMillimetres <= sign.TopMillimetres || sign.LeftMillimetres + LabelLayout.SignMillimetres <= layout.CodeLeftMillimetres);
+        Assert.True(layout.CodeSideMillimetres == 0 || layout.CodeTopMillimetres + layout.CodeSideMillimetres <= sign.TopMillimetres || sign.LeftMillimetres + layout.SignMillimetres <= layout.CodeLeftMillimetres);
         using PdfDocument pdf = PdfDocument.Open(new LabelSheet([content], new LabelGrid(Print.Paper.A4, width, height, 10, 10, 3, 3), 1, 0, Outlined: true).Pdf());
         PdfRectangle red = Assert.Single(pdf.GetPage(1).Paths, p => p.IsFilled && p.FillColor is RGBColor { R: > 0.8, G: < 0.2, B: < 0.2 }).GetBoundingRectangle()!.Value;
         const double points = 72 / 25.4;
-        Assert.Equal(LabelLayout.SignMillimetres, red.Width / points, 0.01);
+        Assert.Equal(layout.SignMillimetres, red.Width / points, 0.01);
         Assert.Equal(10 + sign.LeftMillimetres, red.Left / points, 0.01);
         // The figure is read aloud by its code.
         Assert.Contains("GHS07, exclamation mark", Alternatives(pdf, Dictionary(pdf, pdf.Structure.Catalog.CatalogDictionary, "StructTreeRoot")));

@@ -99,6 +99,43 @@ public sealed class PaintTests
         Assert.Null(studio.Store.Paint(SubjectKey.Paint(2))!.Made!.CameOff);
     }
 
+    // 50 g of gum came; 20 and 15 went into two paints, the second taken back: 30 are left, counted by hand. 60 of 50 is below nothing, and the check says so.
+    [Fact]
+    public void What_a_paint_takes_of_the_shelf_falls_off_its_lot_and_comes_back()
+    {
+        using var studio = new TempStudio();
+        SubjectKey gum = Kept(studio.Store.AppendNew(SubjectClass.Lot, EntryId.New(Noon), new LotBought(LotClass.Binder, "gum arabic", Grams(50)), Noon)).Subject;
+        Entry first = Kept(studio.Store.AppendNew(SubjectClass.Paint, EntryId.New(Noon), WithGum(20), Noon.AddHours(1)));
+        Entry second = Kept(studio.Store.AppendNew(SubjectClass.Paint, EntryId.New(Noon), WithGum(15), Noon.AddHours(2)));
+        Assert.Equal(0.015, studio.Store.Lot(gum)!.LeftSi!.Value, 1e-12);
+        Assert.Equal([first.Subject, second.Subject], studio.Store.Lot(gum)!.Taken.Select(t => t.By));
+        EntryId undo = EntryId.New(Noon);
+        studio.Store.Append(new Withdrawn().ToEntry(undo, second.Subject, Noon.AddHours(3), second.Id));
+        Assert.Equal(0.03, studio.Store.Lot(gum)!.LeftSi!.Value, 1e-12);
+        Assert.Empty(studio.Store.Check());
+        string zip = Path.Combine(studio.Folder, "out.zip");
+        studio.Store.Export(zip, "test");
+        using (var to = new TempStudio())
+        {
+            to.Store.Import(zip);
+            Assert.Equal(0.03, to.Store.Lot(gum)!.LeftSi!.Value, 1e-12);
+        }
+        using (ZipArchive archive = ZipFile.OpenRead(zip))
+        using (var reader = new StreamReader(archive.GetEntry("tables/paints.csv")!.Open()))
+            Assert.Contains("gum arabic,20 g,0.02,kg,2 half-pan,lot-1", reader.ReadToEnd(), StringComparison.Ordinal);
+        studio.Store.Append(WithGum(60).ToEntry(EntryId.New(Noon), first.Subject, Noon.AddHours(4), first.Id));
+        Integrity.StudioFinding found = Assert.Single(studio.Store.Check());
+        Assert.Equal((Integrity.FindingKeys.StockBelowNothing, "lot-1"), (found.Key, found.Where));
+
+        PaintMade WithGum(double grams)
+        {
+            PaintMade made = Made(1);
+            return made with { Parts = [.. made.Parts, Grams(grams) with { Name = "gum arabic" }], Uses = [new LotUse(gum.ToString(), Grams(grams) with { Name = "gum arabic" })] };
+        }
+    }
+
+    private static Measured Grams(double grams) => new("amount", FormattableString.Invariant($"{grams} g"), grams / 1000, Measured.Kilogram);
+
     private static Entry Kept(AppendResult result) => Assert.IsType<AppendResult.Kept>(result).Entry;
 
     private static PaintMade Made(double grams)

@@ -100,7 +100,7 @@ public sealed class ProjectionTests
         Use(5, 30);
         LotState state = studio.Store.Lot(lot)!;
         Assert.Equal(0.37, state.LeftSi!.Value, 9);
-        Assert.Equal([TempStudio.First, TempStudio.First], state.Taken.Select(t => t.Batch));
+        Assert.Equal([TempStudio.First, TempStudio.First], state.Taken.Select(t => t.By));
 
         void Use(int n, double grams)
         {

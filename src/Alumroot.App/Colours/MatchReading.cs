@@ -23,12 +23,12 @@ internal static class MatchReading
     // A colour whose reading is not bounded may be as far off as an uncorrected photograph; our judgement, no source.
     private const double UnboundedDeltaE = 8;
 
-    /// <summary>The lakes of the record by their last colour as pigment: dry, ground or painted, never wet and never of a paint.</summary>
+    /// <summary>The lakes of the record by their last colour as pigment: dry, ground or painted, never wet, never of a paint and never a coat over black.</summary>
     /// <param name="colours">All colours.</param>
     /// <param name="white">A white beside them; null for none.</param>
     internal static MatchShelf OfLakes(IReadOnlyList<LakeColour> colours, StandInWhite? white)
     {
-        IEnumerable<LakeColour> last = colours.Where(c => c.Read.State != SwatchState.Wet && c.Medium is null)
+        IEnumerable<LakeColour> last = colours.Where(c => c.Read is { State: not SwatchState.Wet, Ground: not SwatchGround.Black } && c.Medium is null)
             .GroupBy(c => c.Subject).Select(g => g.MaxBy(c => (c.Read.State, c.At))!).OrderByDescending(c => c.At).Take(MostPigments);
         IEnumerable<ShelfPigment> pigments = last.Select((c, i) => ThreeBandPigments.OfHidingLayer($"{c.Subject} {c.Dyestuff}", c.Lab, c.Read.WithinDeltaE2000 ?? UnboundedDeltaE, ThreeBandPigments.ScatteringOfLakes, Surface.None, Seed(i)));
         if (white is not null) pigments = pigments.Append(ThreeBandPigments.OfHidingLayer(white.Name, white.Colour, white.WithinDeltaE, white.ScatteringRatio, Surface.None, Seed(MostPigments)));
@@ -55,6 +55,29 @@ internal static class MatchReading
         }
         return (new MatchShelf(pigments, true, left), 0);
     }
+
+    /// <summary>What a drawdown of the record says in each band.</summary>
+    internal static IReadOnlyList<FilmMeasurement> Measured(ColourDrawdown read) => ThreeBand.Measure(read, Surface.None, ReadingShare);
+
+    /// <summary>Drawdowns of the record, each over its own cards; where all their thicknesses are known, as if they were alike.</summary>
+    internal static MatchShelf OfKept(IReadOnlyList<KeptDrawdown> drawdowns)
+    {
+        (List<ShelfPigment> pigments, List<string> left) = ([], []);
+        KeptDrawdown[] whole = [.. drawdowns.Where(d => d.Read is not null).DistinctBy(d => d.OverWhite.Subject).Take(MostPigments)];
+        bool alike = Array.TrueForAll(whole, d => d.WetMicrometres is > 0);
+        foreach ((KeptDrawdown drawn, int i) in whole.Select((d, i) => (d, i)))
+        {
+            string name = $"{drawn.OverWhite.Subject} {drawn.OverWhite.Dyestuff}";
+            if (ThreeBandPigments.OfDrawdown(name, drawn.Read!, Surface.None, ReadingShare, Seed(i)) is { } pigment) pigments.Add(alike ? Thick(pigment, CommonMicrometres / drawn.WetMicrometres!.Value) : pigment);
+            else left.Add(name);
+        }
+        return new MatchShelf(pigments, true, left);
+    }
+
+    private static ShelfPigment Thick(ShelfPigment pigment, double times) =>
+        pigment with { Bands = [.. pigment.Bands.Select(b => b.Times(times))], Drawn = [.. pigment.Drawn.Select(d => (IReadOnlyList<Layer>)[.. d.Select(b => b.Times(times))])] };
+
+    private const double CommonMicrometres = 100;
 
     /// <summary>The mixtures that come nearest, best first.</summary>
     internal static IReadOnlyList<MixtureFound> Find(Lab aim, MatchShelf shelf, int most, int answers) => shelf.Pigments.Count == 0 ? [] : MixtureSearch.Find(new MixtureAsk

@@ -26,6 +26,7 @@ public static class PaintFields
         TintReading.Full => "Full colour",
         TintReading.Tint => "One tint that was made",
         TintReading.TintShare => "Pigment in that tint, percent",
+        TintReading.Kept => "A coat of the record",
         TintReading.OverBlack => "Thin coat over black",
         TintReading.OverWhite => "Thin coat over white",
         TintReading.Black => "Bare black card",

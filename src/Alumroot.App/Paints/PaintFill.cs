@@ -17,6 +17,27 @@ public sealed record PaintFill(string Name, double Millilitres, bool Refilled)
     /// <summary>Words that a page offers.</summary>
     public static IReadOnlyList<string> Offered { get; } = ["half-pan", "pan", "quarter-pan", "tube-15ml", "tube-37ml", "jar-30ml", "stick"];
 
+    /// <summary>What was filled, with how many: "4 half-pans", "1 tube of 15 mL".</summary>
+    /// <param name="count">How many, as it is written.</param>
+    /// <param name="what">The word.</param>
+    public static string Counted(string count, string what)
+    {
+        ArgumentNullException.ThrowIfNull(what);
+        (string vessel, string size) = Parted(what);
+        return $"{count} {vessel}{(count == "1" ? "" : "s")}{(size.Length > 0 ? $" of {size}" : "")}";
+    }
+
+    /// <summary>A word for a list to choose from: "half-pan, 2 mL", "tube, 15 mL".</summary>
+    public static string Spoken(string what)
+    {
+        ArgumentNullException.ThrowIfNull(what);
+        (string vessel, string size) = Parted(what);
+        return size.Length > 0 ? $"{vessel}, {size}" : Of(what) is { Refilled: true, Millilitres: var ml } ? $"{vessel}, {ml.ToString("0", CultureInfo.InvariantCulture)} mL" : vessel;
+    }
+
+    private static (string Vessel, string Size) Parted(string what) =>
+        what.Split('-') is [var vessel and ("tube" or "jar"), var size] && size.EndsWith("ml", StringComparison.OrdinalIgnoreCase) ? (vessel, $"{size[..^2]} mL") : (what, "");
+
     /// <summary>Reads a word; null when it is none.</summary>
     public static PaintFill? Of(string typed)
     {

@@ -4,14 +4,15 @@ using Alumroot.App.Studio;
 using Alumroot.App.Words;
 using Alumroot.Paint.Recipes;
 using Alumroot.Studio.Documents;
+using Alumroot.Studio.Journal;
 
 namespace Alumroot.App.Paints;
 
 /// <summary>A paint that was made after a recipe: what was typed, and what is wrong with it.</summary>
 public sealed class PaintForm
 {
-    /// <summary>Names of the fields; a part's field ends with its place in the recipe.</summary>
-    public const string Title = "title", Part = "part-", Filled = "filled", Where = "where", Preservative = "kept-by", PreservativeAmount = "kept-by-amount", CameOff = "came-off", Recipe = "recipe";
+    /// <summary>Names of the fields; the fields of a part and of its lot end with the place in the recipe.</summary>
+    public const string Title = "title", Part = "part-", Filled = "filled", Where = "where", Preservative = "kept-by", PreservativeAmount = "kept-by-amount", PreservativeLot = "kept-by-from", From = "from-", CameOff = "came-off", Recipe = "recipe";
 
     private const int LongestTitle = 80, LongestWords = 120, MostFilled = 100_000;
 
@@ -33,38 +34,49 @@ public sealed class PaintForm
     /// <summary>Reads the form, or fills it from the recipe.</summary>
     /// <param name="request">The recipe that was followed.</param>
     /// <param name="typed">Text by field name; null or blank for nothing.</param>
+    /// <param name="shelf">The lots that parts may come from.</param>
     /// <param name="posted">Whether the maker sent it; otherwise the recipe's own figures stand in it.</param>
-    public static PaintForm Read(PaintRequest request, Func<string, string?> typed, bool posted)
+    public static PaintForm Read(PaintRequest request, Func<string, string?> typed, PaintShelf shelf, bool posted)
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(typed);
+        ArgumentNullException.ThrowIfNull(shelf);
         var form = new PaintForm();
         PaintAnswer answer = request.Answer ?? throw new ArgumentException("A paint is made after a recipe.", nameof(request));
         if (posted)
         {
-            foreach (string name in (string[])[Title, Filled, Where, Preservative, PreservativeAmount, CameOff, .. Enumerable.Range(0, answer.Recipe.Parts.Count).Select(PartField)])
+            foreach (string name in (string[])[Title, Filled, Where, Preservative, PreservativeAmount, PreservativeLot, CameOff, .. Enumerable.Range(0, answer.Recipe.Parts.Count).SelectMany(i => new[] { PartField(i), LotField(i) })])
                 if (typed(name) is { } text && !string.IsNullOrWhiteSpace(text)) form._typed[name] = text.Trim()[..Math.Min(text.Trim().Length, LongestWords)];
         }
-        else form.FillFrom(answer);
-        form.ReadFields(request, answer);
+        else form.FillFrom(answer, shelf);
+        form.ReadFields(request, answer, shelf);
         return form;
     }
 
     /// <summary>The name of a part's field.</summary>
     public static string PartField(int place) => Part + place.ToString(CultureInfo.InvariantCulture);
 
-    private void FillFrom(PaintAnswer answer)
+    /// <summary>The name of the field of a part's lot.</summary>
+    public static string LotField(int place) => From + place.ToString(CultureInfo.InvariantCulture);
+
+    private void FillFrom(PaintAnswer answer, PaintShelf shelf)
     {
         _typed[Title] = $"{answer.Pigment}, {answer.Recipe.Ask.Medium.Name}";
-        for (int i = 0; i < answer.Recipe.Parts.Count; i++) _typed[PartField(i)] = $"{PaintFigures.Of(answer.Recipe.Parts[i].Grams.Value)} g";
+        for (int i = 0; i < answer.Recipe.Parts.Count; i++)
+        {
+            PaintPart part = answer.Recipe.Parts[i];
+            string typed = _typed[PartField(i)] = $"{PaintFigures.Of(part.Grams.Value)} g";
+            if (i > 0 && TypedAmount.Amount(typed).Value is { } weight && shelf.Only(part.Name, weight, DensityOf(part)) is { } lot) _typed[LotField(i)] = lot.Key.ToString();
+        }
         if (answer.Filled is { } n && n >= 1) _typed[Filled] = Math.Floor(n).ToString("0", CultureInfo.InvariantCulture);
         if (answer.Dose is { } dose) _typed[Preservative] = dose.What.Name;
     }
 
-    private void ReadFields(PaintRequest request, PaintAnswer answer)
+    private void ReadFields(PaintRequest request, PaintAnswer answer, PaintShelf shelf)
     {
         if (Typed(Title) is null) _troubles[Title] = "Name: nothing is typed. Write what you call the paint.";
         var parts = new List<Measured>();
+        var uses = new List<LotUse>();
         for (int i = 0; i < answer.Recipe.Parts.Count; i++)
         {
             PaintPart part = answer.Recipe.Parts[i];
@@ -75,10 +87,19 @@ public sealed class PaintForm
                 continue;
             }
             TypedAmount read = TypedAmount.Amount(text);
-            if (read.Value is { SiUnit: Measured.Kilogram } value && (value.SiValue > 0 || i > 0)) parts.Add(value with { Name = name });
+            if (read.Value is { SiUnit: Measured.Kilogram } value && (value.SiValue > 0 || i > 0))
+            {
+                parts.Add(value with { Name = name });
+                if (Lot(LotField(i), part.Name, shelf.For(part.Name)) is { } lot && value.SiValue > 0) uses.Add(PaintShelf.Use(lot, name, value, DensityOf(part)));
+            }
             else _troubles[PartField(i)] = $"{name}: '{text}' is no weight. Write it like 20 g.";
         }
         Measured? keeps = Weight(PreservativeAmount, "Preservative"), off = Weight(CameOff, "Came off the slab");
+        if (Lot(PreservativeLot, "Preservative", shelf.ForPreservative(Typed(Preservative))) is { } keeping)
+        {
+            if (keeps is not null) uses.Add(PaintShelf.Use(keeping, "preservative", keeps, null));
+            else if (!_troubles.ContainsKey(PreservativeAmount)) _troubles[PreservativeAmount] = $"Preservative: {keeping.Key} is named, but not how much of it was taken. Write its weight, such as 0.2 g, or leave the lot out.";
+        }
         double went = parts.Append(keeps).Sum(p => p?.SiValue ?? 0);
         if (off is not null && off.SiValue > went * (1 + ScaleShare))
             _troubles[CameOff] = $"Came off the slab: {off.Typed} is more than the {PaintFigures.Of(1000 * went)} g that went in. Take off the bowl's weight, or look at the parts.";
@@ -95,9 +116,20 @@ public sealed class PaintForm
             Preservative = Typed(Preservative),
             PreservativeAmount = keeps,
             CameOff = off,
+            Uses = uses,
             RecipeAddress = request.Address,
         };
     }
+
+    private LotState? Lot(string field, string label, IReadOnlyList<LotState> offered)
+    {
+        if (Typed(field) is not { } text) return null;
+        LotState? lot = offered.FirstOrDefault(l => l.Key.ToString() == text);
+        if (lot is null) _troubles[field] = $"{label}: '{text}' is not among the lots that could give it. Choose one of the list, or none.";
+        return lot;
+    }
+
+    private static double DensityOf(PaintPart part) => part.Grams.Value / part.Millilitres.Value;
 
     private Measured? Weight(string field, string label)
     {

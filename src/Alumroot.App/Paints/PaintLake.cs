@@ -20,8 +20,11 @@ public sealed record PaintLake(SubjectKey Key, string Name, double? LeftGrams, s
     /// <summary>The colours on its way, those of its paints among them.</summary>
     public IReadOnlyList<LakeColour> Swatches { get; init; } = [];
 
+    /// <summary>Its coats over a black and a white card, those of its paints among them.</summary>
+    public IReadOnlyList<KeptDrawdown> Drawdowns { get; init; } = [];
+
     /// <summary>Its last colour as powder, ground before dry; null when none was read.</summary>
-    public LakeColour? Powder => Swatches.LastOrDefault(c => c.Read.State is SwatchState.Dry or SwatchState.Ground);
+    public LakeColour? Powder => Swatches.LastOrDefault(c => c.Read is { State: SwatchState.Dry or SwatchState.Ground, Ground: not SwatchGround.Black });
 
     /// <summary>The dyestuff of a lake, from the address of its plan; null when it is not known.</summary>
     public static Dyestuff? DyestuffOf(BatchState batch)
@@ -41,10 +44,12 @@ public sealed record PaintLake(SubjectKey Key, string Name, double? LeftGrams, s
         if (SubjectKey.TryRead(typed) is not { Class: SubjectClass.Batch } key || store.Batch(key) is not { } batch) return null;
         Dyestuff? dyestuff = DyestuffOf(batch);
         string what = batch.Plan is null ? "lake" : batch.Plan.Dyestuff is { Length: > 0 } d ? $"{d} lake" : "white ground";
+        IReadOnlyList<LakeColour> way = LakeColour.Way(batch, store);
         return new PaintLake(key, $"{what} {key}", store.PigmentLeftKg(batch) is { } kg ? Math.Round(1000 * kg, 4) : null, ColourKinds.Of(dyestuff, batch.Plan?.Salt))
         {
             Dyestuff = dyestuff,
-            Swatches = LakeColour.Way(batch, store),
+            Swatches = way,
+            Drawdowns = way.Any(c => c.Read.Ground is not null) ? KeptDrawdown.Of(way, LakeColour.All(store)) : [],
         };
     }
 }

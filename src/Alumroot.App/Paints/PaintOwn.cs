@@ -53,7 +53,7 @@ public sealed record PaintOwn(IReadOnlyList<(string Medium, double LostFraction)
     }
 
     /// <summary>The lot whose title names a part; null when there is none with a price.</summary>
-    public PricedLot? LotOf(string part) => Lots.FirstOrDefault(l => l.Title.Contains(part == "its solvent" ? "white spirit" : part, StringComparison.OrdinalIgnoreCase));
+    public PricedLot? LotOf(string part) => Lots.FirstOrDefault(l => PartNames.Names(l.Title, part));
 
     /// <summary>The share of a paint that did not come off the slab: 1 less what came off over all that went in; null when it was not weighed or more came off than went in.</summary>
     public static double? LostFraction(PaintMade made)

@@ -19,13 +19,16 @@ public static class TintReading
     /// <summary>Names of the fields.</summary>
     public const string Full = "full-colour", Tint = "tint", TintShare = "tint-share", OverBlack = "over-black", OverWhite = "over-white", Black = "bare-black", White = "bare-white", Coverage = "coverage", Chalk = "chalk";
 
+    /// <summary>The field that takes a coat of the record in place of what is typed.</summary>
+    public const string Kept = "kept-coat";
+
     /// <summary>The medium whose tints are made with chalk.</summary>
     public const string Medium = "soft-pastel";
 
     // A colour of the record that nothing bounds is taken to be so far off; our judgement, no source.
     private const double UnboundedUnits = 4;
 
-    /// <summary>Every field.</summary>
+    /// <summary>Every field that is typed.</summary>
     public static IReadOnlyList<string> Fields { get; } = [Full, Tint, TintShare, OverBlack, OverWhite, Black, White, Coverage, Chalk];
 
     /// <summary>Reads the fields; null when one of them is wrong.</summary>
@@ -37,8 +40,18 @@ public static class TintReading
         ArgumentNullException.ThrowIfNull(typed);
         ArgumentNullException.ThrowIfNull(say);
         bool wrong = false;
+        KeptDrawdown? kept = typed(Kept) is { } key ? lake?.Drawdowns.FirstOrDefault(d => d.Key == key) : null;
+        if (typed(Kept) is not null && kept is null) Wrong(Kept, $"{PaintFields.Label(Kept)}: this lake has no such coat over a black and a white card. Choose one of the list, or none.");
         Lab? full = Colour(Full), tint = Colour(Tint), overBlack = Colour(OverBlack), overWhite = Colour(OverWhite), black = Colour(Black), white = Colour(White), chalk = Colour(Chalk);
         double? share = Number(TintShare, 0, 100, "a share of pigment in percent, such as 12.5"), coverage = Number(Coverage, 0, 10_000, "grams on a square metre, such as 20");
+        // What is typed goes before what is kept.
+        if (kept is not null)
+        {
+            overBlack ??= kept.OverBlack.Lab;
+            overWhite ??= kept.OverWhite.Lab;
+            black ??= kept.Black;
+            white ??= kept.White;
+        }
         if (overBlack is not null || overWhite is not null)
             foreach ((string field, Lab? read) in new[] { (OverBlack, overBlack), (OverWhite, overWhite), (Black, black), (White, white) })
                 if (read is null && typed(field) is null) Wrong(field, MatchWords.NoLab(PaintFields.Label(field), null));
@@ -48,7 +61,6 @@ public static class TintReading
         if (tint is not null && full is null) Wrong(Full, $"{PaintFields.Label(Full)}: a tint tells more only together with the full colour. {MatchWords.NoLab(PaintFields.Label(Full), null)}");
         if (wrong) return null;
         WhitePowder powder = chalk is { } measured ? WhitePowder.Chalk with { Colour = measured } : WhitePowder.Chalk;
-        double within = own is null ? LabReading.InstrumentUnits : own.Read.WithinDeltaE2000 ?? UnboundedUnits;
         TintBasis? basis = (full, tint, share, overBlack) switch
         {
             ({ } f, { } t, { } c, _) => new TintBasis.FullAndTint(f, t, c / 100),
@@ -57,8 +69,9 @@ public static class TintReading
             _ => null,
         };
         if (basis is null) return new TintAnswer([], TintWords.NothingKnown, null);
+        double within = kept is not null && basis is TintBasis.Drawn ? kept.WithinDeltaE2000 : own is null ? LabReading.InstrumentUnits : own.Read.WithinDeltaE2000 ?? UnboundedUnits;
         var row = new TintRow(basis, powder, within);
-        return new TintAnswer(row.Colours([.. PastelSeries.Tints(1).Select(t => t.PigmentFraction)]), TintWords.Of(basis, row, own, chalk is null), TintWords.Better(basis, row));
+        return new TintAnswer(row.Colours([.. PastelSeries.Tints(1).Select(t => t.PigmentFraction)]), TintWords.Of(basis, row, own, kept, chalk is null), TintWords.Better(basis, row));
 
         void Wrong(string field, string sentence)
         {

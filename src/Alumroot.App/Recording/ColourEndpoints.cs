@@ -66,19 +66,21 @@ internal static class ColourEndpoints
         PhotoMarks marks = PhotoMarks.Read(posted.Text("corners"), posted.Text("areas"));
         string? target = posted.Text("target"), card = posted.Text("card");
         TargetKept? known = studio.State().Targets.FirstOrDefault(t => t.Title == target);
-        if (Subject(posted.Text("lake"), studio) is not { } subject || State(subject, posted.Text("state")) is not { } state) return Answers.Again(page, Chosen());
+        if (Subject(posted.Text("lake"), studio) is not { } subject || State(subject, posted.Text("state")) is not { } state) return Answers.Again(page, Chosen("which"));
+        var lie = SwatchLie.Read(posted.Text);
+        if (lie.Troubles.Count > 0) return Answers.Again(page, [.. Chosen("ground"), .. lie.Typed]);
         PhotoView? view = PhotoView.Of(studio, hash, known, int.TryParse(card, CultureInfo.InvariantCulture, out int n) ? n : null, marks);
-        if (view?.Answer.Colours.FirstOrDefault(c => c.Id == posted.Text("thing")) is not { } colour) return Answers.Again(page, Chosen());
-        var read = new SwatchRead(state, Text(colour.Colour))
+        if (view?.Answer.Colours.FirstOrDefault(c => c.Id == posted.Text("thing")) is not { } colour) return Answers.Again(page, Chosen("which"));
+        var read = lie.On(new SwatchRead(state, Text(colour.Colour)) with
         {
             WithinDeltaE2000 = colour.IntervalDeltaE2000 is { } w ? Math.Round(w, 2) : null,
             How = $"photograph, area {colour.Id}{(view.Target is null ? "" : $", target {known!.Title}{(marks.Target is null ? "" : ", corners shown by hand")}")}; correction: {PhotoWords.Of(view.Answer.Kind, view.Answer.ToneStraightened)}{(colour.IsClipped ? "; a channel is clipped" : "")}",
             Photos = [hash],
             Note = posted.Text("note"),
-        };
+        });
         return Answers.To(Answers.Page(subject), posted.Keep(studio, subject, read));
 
-        (string, string?)[] Chosen() => [("target", target), ("card", card), ("corners", marks.CornersText), ("areas", marks.AreasText), ("keep", "which")];
+        (string, string?)[] Chosen(string why) => [("target", target), ("card", card), ("corners", marks.CornersText), ("areas", marks.AreasText), ("keep", why)];
     }
 
     /// <summary>Keeps a colour that an instrument told.</summary>
@@ -87,8 +89,9 @@ internal static class ColourEndpoints
         var posted = new Posted(form, clock);
         if (Subject(posted.Text("lake"), studio) is not { } subject) return Answers.See("/colours");
         string typed = posted.Text("lab") ?? "";
-        if (LabReading.Of(typed) is not { } lab || State(subject, posted.Text("state")) is not { } state) return Answers.Again(Answers.Page(subject), [("lab", typed), ("state", posted.Text("state"))]);
-        return Answers.To(Answers.Page(subject), posted.Keep(studio, subject, new SwatchRead(state, Text(lab)) { WithinDeltaE2000 = LabReading.InstrumentUnits, How = "instrument, typed", Note = posted.Text("note") }));
+        var lie = SwatchLie.Read(posted.Text);
+        if (LabReading.Of(typed) is not { } lab || State(subject, posted.Text("state")) is not { } state || lie.Troubles.Count > 0) return Answers.Again(Answers.Page(subject), [("lab", typed), ("state", posted.Text("state")), .. lie.Typed]);
+        return Answers.To(Answers.Page(subject), posted.Keep(studio, subject, lie.On(new SwatchRead(state, Text(lab)) { WithinDeltaE2000 = LabReading.InstrumentUnits, How = "instrument, typed", Note = posted.Text("note") })));
     }
 
     private static LabText Text(Lab lab) => new(Math.Round(lab.L, 2), Math.Round(lab.A, 2), Math.Round(lab.B, 2));

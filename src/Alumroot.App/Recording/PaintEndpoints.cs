@@ -28,7 +28,7 @@ internal static class PaintEndpoints
     {
         var posted = new Posted(form, clock);
         if (PaintAddress.Read(posted.Text(PaintForm.Recipe) ?? "", studio) is not { Answer: not null } request) return Answers.See(PaintRequest.Path);
-        var read = PaintForm.Read(request, posted.Text, posted: true);
+        var read = PaintForm.Read(request, posted.Text, PaintShelf.Of(studio), posted: true);
         if (read.Document is not { } paint) return Answers.Again(request.Address, form.Where(f => !f.Key.StartsWith('_') && f.Key is not (PaintForm.Recipe or BenchFormEntry)).Select(f => (f.Key, (string?)f.Value.ToString())));
         return studio.AppendNew(SubjectClass.Paint, posted.Id, paint, posted.At) switch
         {

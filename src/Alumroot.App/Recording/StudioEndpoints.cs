@@ -16,7 +16,10 @@ internal static class StudioEndpoints
     /// <summary>The plan's fields that a studio sets once for all.</summary>
     public static IReadOnlyList<string> Ways { get; } = [PlanFields.Scale, PlanFields.Strips, PlanFields.Vessel, PlanFields.Hardness, PlanFields.WashWater];
 
-    private const int LongestName = 60;
+    /// <summary>The fields of who makes the paint.</summary>
+    public const string Maker = "maker", MakerAddress = "maker-address";
+
+    private const int LongestName = 60, LongestMaker = 80, LongestAddress = 160;
 
     public static void Map(RouteGroupBuilder group)
     {
@@ -34,9 +37,12 @@ internal static class StudioEndpoints
         PlanRequest request = PlanRequest.From(name => Ways.Contains(name) ? posted.Text(name) : null);
         PlanAnswer read = PlanMaker.Answer(request);
         if (Ways.Any(w => read.Fields.TryGetValue(w, out FieldReading? field) && field.Trouble is not null))
-            return Answers.Again("/studio", Ways.Select(w => (w, request[w])));
-        var ways = new StudioSet { Units = posted.Text(PlanFields.Units), PlanFields = Ways.Where(w => request[w] is not null).ToDictionary(w => w, w => request[w]!) };
+            return Answers.Again("/studio", Ways.Select(w => (w, request[w])).Concat([(Maker, posted.Text(Maker)), (MakerAddress, posted.Text(MakerAddress))]));
+        var ways = new StudioSet { Units = posted.Text(PlanFields.Units), PlanFields = Ways.Where(w => request[w] is not null).ToDictionary(w => w, w => request[w]!), Maker = Short(Maker, LongestMaker), MakerAddress = Short(MakerAddress, LongestAddress) };
         return Answers.To("/studio", posted.Keep(studio, SubjectKey.Studio, ways));
+
+        // On one line, whatever was pasted.
+        string? Short(string field, int most) => posted.Text(field) is { } text && string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)) is var line ? line[..Math.Min(line.Length, most)] : null;
     }
 
     private static IResult Bowl(IFormCollection form, StudioStore studio, TimeProvider clock)

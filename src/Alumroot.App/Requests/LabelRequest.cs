@@ -2,6 +2,7 @@ using System.Globalization;
 using Alumroot.App.Parts;
 using Alumroot.App.Print;
 using Alumroot.App.Print.Labels;
+using Alumroot.Paint.Labels;
 using Alumroot.Studio;
 using Alumroot.Studio.Journal;
 
@@ -11,10 +12,13 @@ namespace Alumroot.App.Requests;
 public sealed class LabelRequest
 {
     /// <summary>Names of the fields.</summary>
-    public const string Paint = "paint", Lake = "lake", Trial = "trial", Kind = "kind", Net = "net", PaperField = "paper", Width = "width", Height = "height", MarginLeft = "left", MarginTop = "top", GapAcross = "across", GapDown = "down", Copies = "copies", Skip = "skip";
+    public const string Paint = "paint", Lake = "lake", Trial = "trial", Kind = "kind", Net = "net", PaperField = "paper", Width = "width", Height = "height", MarginLeft = "left", MarginTop = "top", GapAcross = "across", GapDown = "down", Copies = "copies", Skip = "skip", Precautions = "precautions";
 
     /// <summary>Every field.</summary>
-    public static IReadOnlyList<string> Fields { get; } = [Paint, Lake, Trial, Kind, Net, PaperField, Width, Height, MarginLeft, MarginTop, GapAcross, GapDown, Copies, Skip];
+    public static IReadOnlyList<string> Fields { get; } = [Paint, Lake, Trial, Kind, Net, PaperField, Width, Height, MarginLeft, MarginTop, GapAcross, GapDown, Copies, Skip, Precautions];
+
+    /// <summary>The word that leaves the statements of precaution off.</summary>
+    public const string Off = "off";
 
     // Sizes of our own to begin with.
     private static readonly Dictionary<string, (double Width, double Height)> Kinds = new(StringComparer.Ordinal) { ["jar"] = (62, 42), ["tube"] = (75, 28), ["pan"] = (44, 30), ["stick"] = (68, 28) };
@@ -40,6 +44,8 @@ public sealed class LabelRequest
         if (_troubles.Count == 0 && grid.Columns * grid.Rows == 0) _troubles.Add(new(Width, "Width: not one label of this size stands on this paper. Make it smaller, or the edges narrower."));
         if (_troubles.Count == 0 && skip >= grid.Columns * grid.Rows) _troubles.Add(new(Skip, $"Places used already: this paper has only {grid.Columns * grid.Rows}."));
         if (contents.Count == 0 || _troubles.Count > 0) return;
+        Asked = contents[0].Precautions;
+        if (Typed(Precautions) == Off) contents = [.. contents.Select(c => c with { Precautions = [] })];
         Sheet = new LabelSheet(contents, grid, copies, skip, Outlined: true);
     }
 
@@ -51,6 +57,9 @@ public sealed class LabelRequest
 
     /// <summary>Whose labels they are: the number of the record.</summary>
     public string Subject => Typed(Paint) ?? Typed(Lake) ?? Typed(Trial) ?? "";
+
+    /// <summary>The statements of precaution that belong to it, left off or not.</summary>
+    public IReadOnlyList<LabelPrecaution> Asked { get; } = [];
 
     /// <summary>What is wrong.</summary>
     public IReadOnlyList<FieldTrouble> Troubles => _troubles;
@@ -73,7 +82,7 @@ public sealed class LabelRequest
         }
         else if (Typed(Lake) is { } lake)
         {
-            if (SubjectKey.TryRead(lake) is { Class: SubjectClass.Batch } key && store.Batch(key) is { } state) return [LabelContent.OfLake(state, Typed(Net))];
+            if (SubjectKey.TryRead(lake) is { Class: SubjectClass.Batch } key && store.Batch(key) is { } state) return [LabelContent.OfLake(state, store, Typed(Net))];
             _troubles.Add(new(Lake, $"There is no lake '{lake}'. Lakes look like 26-014."));
         }
         else if (Typed(Trial) is { } trial)

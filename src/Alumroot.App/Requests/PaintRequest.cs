@@ -36,7 +36,7 @@ public sealed class PaintRequest
     private readonly List<FieldTrouble> _troubles = [];
 
     /// <summary>Every field.</summary>
-    public static IReadOnlyList<string> Fields { get; } = [Lake, Pigment, Grams, Oil, Density, MediumField, Fill, Count, Cost, NoHoney, Colour, CakeWater, Loss, Preservative, PastePh, .. TintReading.Fields];
+    public static IReadOnlyList<string> Fields { get; } = [Lake, Pigment, Grams, Oil, Density, MediumField, Fill, Count, Cost, NoHoney, Colour, CakeWater, Loss, Preservative, PastePh, .. TintReading.Fields, TintReading.Kept];
 
     /// <summary>Reads the fields.</summary>
     /// <param name="typed">The text of a field, or null.</param>

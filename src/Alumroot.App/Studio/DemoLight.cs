@@ -32,7 +32,8 @@ internal static class DemoLight
         DateTimeOffset begun = now.AddDays(-exposure.GetProperty("days").GetDouble());
         int number = 0;
         entries.Add(new ExposureBegun(exposure.GetProperty("title").GetString()!, new ExposureLight(LightWay.Readings) { HoursADay = exposure.GetProperty("hours").GetDouble() },
-            [.. exposure.GetProperty("samples").EnumerateArray().Select(s => Sample(s, lakes))]) { Where = exposure.GetProperty("where").GetString() }.ToEntry(Next(), key, begun));
+            [.. exposure.GetProperty("samples").EnumerateArray().Select(s => Sample(s, lakes))])
+        { Where = exposure.GetProperty("where").GetString() }.ToEntry(Next(), key, begun));
         foreach (JsonElement level in exposure.GetProperty("levels").EnumerateArray())
             entries.Add(LightForm.ReadLevel(level.GetProperty("lux").GetString()).Document!.ToEntry(Next(), key, begun.AddDays(level.GetProperty("day").GetDouble())));
         JsonElement[] readings = [.. exposure.GetProperty("readings").EnumerateArray()];

@@ -11,9 +11,10 @@ internal static class DemoPaint
     /// <param name="paint">As it stands in the file.</param>
     /// <param name="key">Its number.</param>
     /// <param name="lake">The lake it was made from.</param>
+    /// <param name="lots">Numbers of the lots, by their titles.</param>
     /// <param name="now">The time to count back from.</param>
     /// <param name="entries">Where they go.</param>
-    internal static void Add(JsonElement paint, SubjectKey key, SubjectKey lake, DateTimeOffset now, List<Entry> entries)
+    internal static void Add(JsonElement paint, SubjectKey key, SubjectKey lake, Dictionary<string, string> lots, DateTimeOffset now, List<Entry> entries)
     {
         DateTimeOffset made = now - TimeSpan.FromDays(paint.GetProperty("days").GetDouble());
         int number = 0;
@@ -26,6 +27,7 @@ internal static class DemoPaint
             Preservative = DemoRecord.Text(paint, "preservative"),
             PreservativeAmount = DemoRecord.Text(paint, "preservative_amount") is { } weighed ? DemoRecord.Value(weighed) : null,
             CameOff = DemoRecord.Text(paint, "came_off") is { } off ? DemoRecord.Value(off) : null,
+            Uses = [.. parts.Where(p => lots.ContainsKey(p.Name)).Select(p => new LotUse(lots[p.Name], p))],
             RecipeAddress = $"/paints/recipe?lake={lake}&{DemoRecord.Text(paint, "recipe")}",
         }.ToEntry(Next(), key, made));
         if (paint.TryGetProperty("colours", out JsonElement colours))

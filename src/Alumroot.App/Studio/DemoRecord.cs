@@ -22,6 +22,7 @@ internal static class DemoRecord
         JsonElement root = document.RootElement;
         var entries = new List<Entry>();
         Dictionary<string, string> lots = Shelf(root.GetProperty("lots"), now - ShelfFilled, entries);
+        entries.Add(new StudioSet { Maker = DemoStudio.Name }.ToEntry(Id("ways-1"), SubjectKey.Studio, now - ShelfFilled + TimeSpan.FromMinutes(55)));
         int bowls = 0;
         foreach (JsonElement bowl in root.GetProperty("bowls").EnumerateArray())
         {
@@ -41,7 +42,7 @@ internal static class DemoRecord
             Lake(lake, key, begun, lots, Text(lake, "repeats") is { } first ? lakes[first] : null, entries);
         }
         int paints = 0;
-        foreach (JsonElement paint in root.GetProperty("paints").EnumerateArray()) DemoPaint.Add(paint, SubjectKey.Paint(++paints), lakes[Text(paint, "lake")!], now, entries);
+        foreach (JsonElement paint in root.GetProperty("paints").EnumerateArray()) DemoPaint.Add(paint, SubjectKey.Paint(++paints), lakes[Text(paint, "lake")!], lots, now, entries);
         entries.AddRange(DemoLight.At(now, lakes));
         DemoTrial.Add(root.GetProperty("trials"), now, entries);
         return [.. entries.OrderBy(e => e.At.UtcTicks)];
@@ -93,6 +94,9 @@ internal static class DemoRecord
         {
             WithinDeltaE2000 = element.TryGetProperty("within", out JsonElement within) ? within.GetDouble() : null,
             How = Text(element, "how"),
+            Ground = Text(element, "ground") is { } ground ? Enum.Parse<SwatchGround>(ground, ignoreCase: true) : null,
+            GroundColour = element.TryGetProperty("bare", out JsonElement bare) ? new LabText(bare[0].GetDouble(), bare[1].GetDouble(), bare[2].GetDouble()) : null,
+            WetMicrometres = element.TryGetProperty("wet_um", out JsonElement wet) ? wet.GetDouble() : null,
         };
     }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Alumroot.App.Bench;
+using Alumroot.App.Paints;
 using Alumroot.Colour.Colorimetry;
 using Alumroot.Studio.Documents;
 using Alumroot.Studio.Journal;
@@ -28,10 +29,10 @@ public static class EntryWords
             BowlWeighed bowl => $"bowl {bowl.Bowl}: {bowl.Empty.Typed} empty",
             Tagged tagged => tagged.Tags.Count == 0 ? "no tags" : $"tags: {string.Join(", ", tagged.Tags)}",
             BatchUsedUp => "used up",
-            StudioSet => "the studio's ways",
-            SwatchRead swatch => $"colour, {SwatchWords.Of(swatch.State)}: {SwatchWords.Numbers(new Lab(swatch.Colour.LabL, swatch.Colour.LabA, swatch.Colour.LabB))}, {SwatchWords.Within(swatch.WithinDeltaE2000)}",
+            StudioSet set => $"the studio's ways{(set.Maker is { } maker ? $", labels by {maker}" : "")}",
+            SwatchRead swatch => $"colour, {SwatchWords.Of(swatch.State)}: {SwatchWords.Numbers(new Lab(swatch.Colour.LabL, swatch.Colour.LabA, swatch.Colour.LabB))}, {SwatchWords.Within(swatch.WithinDeltaE2000)}{(DrawdownWords.Lies(swatch) is { Length: > 0 } lies ? $", {lies}" : "")}",
             TargetKept target => $"target {target.Title}: {target.Patches.Count} colours",
-            PaintMade paint => $"made: {paint.Title}, {string.Join(", ", paint.Parts.Select(p => $"{p.Name} {p.Typed}"))}{(paint.Filled.Count > 0 ? $"; filled {string.Join(", ", paint.Filled.Select(f => $"{f.Count} {f.What}{(f.Where is { } where ? $" ({where})" : "")}"))}" : "")}",
+            PaintMade paint => $"made: {paint.Title}, {string.Join(", ", paint.Parts.Select(p => $"{p.Name} {p.Typed}"))}{(paint.Filled.Count > 0 ? $"; filled {string.Join(", ", paint.Filled.Select(f => $"{PaintFill.Counted(f.Count.ToString(CultureInfo.InvariantCulture), f.What)}{(f.Where is { } where ? $" ({where})" : "")}"))}" : "")}{(paint.Uses.Count > 0 ? $"; of the shelf {string.Join(", ", paint.Uses.Select(u => $"{u.Amount.Name} of {u.Lot}"))}" : "")}",
             PaintUsedUp => "used up",
             ExposureBegun exposure => $"laid in the light: {exposure.Title}, {string.Join(", ", exposure.Samples.Select(s => s.Strips == 1 ? s.Name : $"{s.Name} x {s.Strips}"))}",
             LightRead light => $"light: {light.Level.Typed}{(light.Level.Typed.Any(char.IsLetter) ? "" : " lx")}",

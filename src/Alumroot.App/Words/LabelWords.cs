@@ -1,4 +1,5 @@
 using System.Globalization;
+using Alumroot.App.Print.Labels;
 using Alumroot.Catalogue;
 using Alumroot.Paint.Labels;
 using Alumroot.Studio.Documents;
@@ -45,6 +46,52 @@ public static class LabelWords
         ArgumentNullException.ThrowIfNull(hazards);
         string signal = SignalWord(hazards);
         return $"{(signal.Length > 0 ? $"{signal}. " : "")}{string.Join(' ', hazards.Select(h => h.Pictogram.Length > 0 ? $"{h.Statement} ({h.Code}, {h.Pictogram})" : $"{h.Statement} ({h.Code})"))}";
+    }
+
+    /// <summary>The statements of precaution, one after the other.</summary>
+    public static string Precautions(IEnumerable<LabelPrecaution> precautions) => string.Join(' ', precautions.Select(p => p.Statement));
+
+    /// <summary>Who made it and where to ask; empty when it is not told.</summary>
+    public static string Maker(StudioSet ways)
+    {
+        ArgumentNullException.ThrowIfNull(ways);
+        string who = string.Join(", ", new[] { ways.Maker, ways.MakerAddress }.OfType<string>());
+        return who.Length == 0 ? "" : $"Made by {who}{(who.EndsWith('.') ? "" : ".")}";
+    }
+
+    /// <summary>When address and telephone are missing where there are hazards; null when they are there.</summary>
+    public static string? NoAddress(StudioSet ways)
+    {
+        ArgumentNullException.ThrowIfNull(ways);
+        string missing = string.Join(", ", new[] { ways.Maker is null ? "name" : "", ways.MakerAddress is null ? "address and telephone" : "" }.Where(t => t.Length > 0));
+        return missing.Length == 0 ? null : $"The maker's {missing} {(missing == "name" ? "is" : "are")} not on the label; the European rules ask for name, address and telephone beside hazards.";
+    }
+
+    /// <summary>When a label with hazards is smaller than the rules ask; null when it is not.</summary>
+    /// <param name="size">What is asked.</param>
+    /// <param name="widthMillimetres">The label's width.</param>
+    /// <param name="heightMillimetres">Its height.</param>
+    public static string? TooSmall(LabelSize size, double widthMillimetres, double heightMillimetres)
+    {
+        ArgumentNullException.ThrowIfNull(size);
+        return size.IsKeptBy(widthMillimetres, heightMillimetres) ? null : string.Create(CultureInfo.InvariantCulture,
+            $"For a package of up to {size.ToMillilitres / 1000:0.#} L the European rules ask for a label of {(size.IsAskedOutright ? "" : "if possible ")}{size.ShortMillimetres:0} by {size.LongMillimetres:0} mm (CLP, Annex I, 1.2.1.4); this one is {widthMillimetres:0.#} by {heightMillimetres:0.#} mm.");
+    }
+
+    /// <summary>When letters are smaller than what counts as readable; null when they are not.</summary>
+    /// <param name="points">The size of the smallest letters.</param>
+    public static string? LettersTooSmall(double points) => points >= LabelLayout.ReadablePoints ? null
+        : string.Create(CultureInfo.InvariantCulture, $"Its smallest letters have {points:0.##} points; {LabelLayout.ReadablePoints:0} points, an x of 1.2 mm, count as the least that can be read.");
+
+    /// <summary>When signs are smaller than the rules ask or would like; null when they are not.</summary>
+    /// <param name="size">What is asked.</param>
+    /// <param name="sideMillimetres">The side of a sign's red square.</param>
+    public static string? SignTooSmall(LabelSize size, double sideMillimetres)
+    {
+        ArgumentNullException.ThrowIfNull(size);
+        return sideMillimetres < size.SignLeastMillimetres - 0.05 ? string.Create(CultureInfo.InvariantCulture, $"Its signs have a side of {sideMillimetres:0.#} mm, and {size.SignLeastMillimetres:0} mm is the least for such a package: paste larger ones beside it.")
+            : sideMillimetres < size.SignWantedMillimetres - 0.05 ? string.Create(CultureInfo.InvariantCulture, $"Its signs have a side of {sideMillimetres:0.#} mm: the least that is allowed. The rules ask for {size.SignWantedMillimetres:0} mm if possible.")
+            : null;
     }
 
     /// <summary>Danger or Warning, the graver; empty when no statement asks for one.</summary>

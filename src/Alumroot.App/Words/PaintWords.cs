@@ -36,9 +36,12 @@ public static class PaintWords
     public static string Sentence(PaintAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        string filled = answer is { Fill: { } fill, Filled: { } n } ? $", for {PaintFigures.Of(n)} {fill.Name}" : "";
+        string filled = answer is { Fill: { } fill, Filled: { } n } ? $", for {PaintFill.Counted(PaintFigures.Of(n), fill.Name)}" : "";
         return $"{PaintFigures.Of(answer.Recipe.Ask.PigmentGrams)} g of {answer.Pigment} in {answer.Recipe.Ask.Medium.Name}{filled}.";
     }
+
+    /// <summary>A medium's name at the beginning of a sentence.</summary>
+    public static string Opening(string medium) => Medium.Find(medium)?.Name is { Length: > 0 } name ? $"{char.ToUpperInvariant(name[0])}{name[1..]}" : medium;
 
     /// <summary>A rating in a word.</summary>
     public static string Of(SuitRating rating) => rating switch { SuitRating.Works => "works", SuitRating.Caution => "with care", _ => "avoid" };

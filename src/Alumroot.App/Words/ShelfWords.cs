@@ -14,8 +14,16 @@ public static class ShelfWords
         LotClass.Dyestuff => "Dyestuffs",
         LotClass.Salt => "Salts",
         LotClass.Alkali => "Alkalis",
-        LotClass.Binder => "Binders",
+        LotClass.Binder => "Binders and what else goes into paint",
         _ => "Papers and grounds",
+    };
+
+    /// <summary>What a kind is called in a list to choose from.</summary>
+    public static string Kind(LotClass kind) => kind switch
+    {
+        LotClass.Binder => "for paint: gum, honey, oil, wax, preservative",
+        LotClass.Support => "paper or another ground",
+        _ => SubjectLine.Word(kind),
     };
 
     /// <summary>"lot-1, 450 g left of 500 g, 4.20, came 14 Nov 2026".</summary>

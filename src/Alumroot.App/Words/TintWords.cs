@@ -14,16 +14,17 @@ internal static class TintWords
     private const string Alike = "Chalk and pigment are taken to scatter alike, gram for gram, within a factor of 3.";
 
     /// <summary>What the colours were reckoned from.</summary>
-    internal static string Of(TintBasis basis, TintRow row, LakeColour? own, bool chalkAssumed)
+    internal static string Of(TintBasis basis, TintRow row, LakeColour? own, KeptDrawdown? kept, bool chalkAssumed)
     {
         string from = own is null ? "as typed" : $"of {own.Lake} {SwatchWords.Of(own.Read.State)}";
+        string coat = kept is null ? "the drawdown" : $"the coat of {DrawdownWords.Name(kept)}";
         string said = basis switch
         {
             TintBasis.FullAndTint both => string.Create(CultureInfo.InvariantCulture, $"Reckoned from the full colour ({from}) and the tint of {100 * both.PigmentFraction:0.##} %; the row passes it within {row.MissedDeltaE2000:0.0}."),
             TintBasis.Full => $"Reckoned from the full colour alone ({from}). {Alike}",
-            TintBasis.Drawn when row.Trouble is { } trouble => $"The colours cannot be told from this drawdown: {FilmWords.Of(trouble)}. A {(trouble is FilmFound.Clear ? "thicker" : "thinner")} coat, or the full colour and one tint, would tell them.",
-            TintBasis.Drawn when row.IsScatteringTold => string.Create(CultureInfo.InvariantCulture, $"Reckoned from the drawdown: gram for gram the pigment scatters {row.ScatteringRatio:0.##} of what chalk does, chalk taken as 0.1 m²/g (0.04 to 0.25, from memory)."),
-            _ => $"Reckoned from the drawdown, which tells absorption against scattering only. {Alike}",
+            TintBasis.Drawn when row.Trouble is { } trouble => $"The colours cannot be told from {(kept is null ? "this drawdown" : coat)}: {FilmWords.Of(trouble)}. A {(trouble is FilmFound.Clear ? "thicker" : "thinner")} coat, or the full colour and one tint, would tell them.",
+            TintBasis.Drawn when row.IsScatteringTold => string.Create(CultureInfo.InvariantCulture, $"Reckoned from {coat}: gram for gram the pigment scatters {row.ScatteringRatio:0.##} of what chalk does, chalk taken as 0.1 m²/g (0.04 to 0.25, from memory)."),
+            _ => $"Reckoned from {coat}, which tells absorption against scattering only. {Alike}",
         };
         return row.Trouble is null && chalkAssumed ? $"{said} Chalk is a stand-in of L* 96, a* 0, b* 1.5, from memory; measure yours." : said;
     }

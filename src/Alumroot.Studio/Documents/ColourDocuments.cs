@@ -18,6 +18,19 @@ public enum SwatchState
     Painted,
 }
 
+/// <summary>What a swatch lies on.</summary>
+public enum SwatchGround
+{
+    /// <summary>A white card.</summary>
+    White,
+
+    /// <summary>A black card.</summary>
+    Black,
+
+    /// <summary>Paper, canvas or what else is painted on.</summary>
+    Paper,
+}
+
 /// <summary>A colour in CIELAB, D50 and 2 degrees.</summary>
 /// <param name="LabL">L*.</param>
 /// <param name="LabA">a*.</param>
@@ -38,8 +51,17 @@ public sealed record SwatchRead(SwatchState State, LabText Colour) : StudioDocum
     /// <summary>How it was read, in words; null when not told.</summary>
     public string? How { get; init; }
 
+    /// <summary>What it lies on; null when not told.</summary>
+    public SwatchGround? Ground { get; init; }
+
+    /// <summary>The colour of the bare ground beside it; null when it was not read.</summary>
+    public LabText? GroundColour { get; init; }
+
+    /// <summary>How thick it was laid, wet, in micrometres; null when not told.</summary>
+    public double? WetMicrometres { get; init; }
+
     /// <inheritdoc/>
-    public override DocumentKind Kind => new(Name, 1);
+    public override DocumentKind Kind => new(Name, 2);
 }
 
 /// <summary>A target whose colours are known came to the studio.</summary>

@@ -46,11 +46,14 @@ public sealed record PaintMade(string Title, string Medium) : StudioDocument
     /// <summary>The wet paint as it came off the slab, before filling; null when it was not weighed.</summary>
     public Measured? CameOff { get; init; }
 
+    /// <summary>What was taken from the shelf; each amount has the name of its part.</summary>
+    public IReadOnlyList<LotUse> Uses { get; init; } = [];
+
     /// <summary>The recipe's address as it was typed; null when it was made without one.</summary>
     public string? RecipeAddress { get; init; }
 
     /// <inheritdoc/>
-    public override DocumentKind Kind => new(Name, 2);
+    public override DocumentKind Kind => new(Name, 3);
 }
 
 /// <summary>Nothing of a paint is left.</summary>

@@ -13,6 +13,14 @@ public abstract record StudioDocument
     /// <summary>Free words, or null.</summary>
     public string? Note { get; init; }
 
+    /// <summary>What a document took from lots of the shelf.</summary>
+    internal IReadOnlyList<LotUse> TakenFromShelf => this switch
+    {
+        BatchStep step => step.Uses,
+        PaintMade paint => paint.Uses,
+        _ => [],
+    };
+
     /// <summary>SHA-256 of the photographs that belong to it, in lower-case hexadecimal.</summary>
     public IReadOnlyList<string> Photos { get; init; } = [];
 }
@@ -183,8 +191,14 @@ public sealed record StudioSet : StudioDocument
     /// <summary>Fields that every new plan begins with, by the plan's own names: the scale's step, the strips, the vessel, the hardness.</summary>
     public IReadOnlyDictionary<string, string> PlanFields { get; init; } = new Dictionary<string, string>();
 
+    /// <summary>Who makes the paint, as labels say it; null when not told.</summary>
+    public string? Maker { get; init; }
+
+    /// <summary>The maker's address and telephone, as labels say them; null when not told.</summary>
+    public string? MakerAddress { get; init; }
+
     /// <inheritdoc/>
-    public override DocumentKind Kind => new(Name, 1);
+    public override DocumentKind Kind => new(Name, 2);
 }
 
 /// <summary>The entry that this one corrects is undone and nothing takes its place.</summary>

@@ -18,8 +18,8 @@ internal static class Tables
     /// <summary>A line for each part of each paint, its preservative and what came off the slab among them.</summary>
     public static IEnumerable<string> Paints(IEnumerable<PaintState> paints) =>
         paints.SelectMany(p => Weighed(p.Made).Select(v => Csv.Line(
-                p.Key.ToString(), p.Made!.Title, p.Made.Medium, p.Stage, Time(p.At), string.Join(' ', p.Made.Lakes.Select(l => l.Lake)), v.Name, v.Typed, v.SiValue, v.SiUnit, string.Join(' ', p.Made.Filled.Select(f => $"{f.Count} {f.What}")))))
-            .Prepend(Csv.Line("paint", "title", "medium", "state", "made_at", "lakes", "part", "typed", "si_value", "si_unit", "filled"));
+                p.Key.ToString(), p.Made!.Title, p.Made.Medium, p.Stage, Time(p.At), string.Join(' ', p.Made.Lakes.Select(l => l.Lake)), v.Name, v.Typed, v.SiValue, v.SiUnit, string.Join(' ', p.Made.Filled.Select(f => $"{f.Count} {f.What}")), p.Made.Uses.FirstOrDefault(u => v.Name == u.Amount.Name || v.Name.StartsWith(u.Amount.Name + ":", StringComparison.Ordinal))?.Lot)))
+            .Prepend(Csv.Line("paint", "title", "medium", "state", "made_at", "lakes", "part", "typed", "si_value", "si_unit", "filled", "lot"));
 
     /// <summary>A line for each strip at each reading.</summary>
     public static IEnumerable<string> Exposures(IEnumerable<ExposureState> exposures) =>

@@ -94,9 +94,9 @@ internal sealed class Checker(Database database, PhotoFolder photos)
     private void Lots(List<Entry> entries)
     {
         ILookup<SubjectKey, Entry> bySubject = entries.ToLookup(e => e.Subject);
-        // A lot is judged with the whole of every batch that ever named it, so that its corrections count.
+        // A lot is judged with the whole of every batch and paint that ever named it, so that its corrections count.
         ILookup<SubjectKey, SubjectKey> users = entries
-            .SelectMany(e => DocumentText.Read(e) is DocumentReading.Known { Document: BatchStep step } ? step.Uses.Select(u => u.Key).OfType<SubjectKey>().Select(lot => (Lot: lot, e.Subject)) : [])
+            .SelectMany(e => DocumentText.Read(e) is DocumentReading.Known { Document: var said } ? said.TakenFromShelf.Select(u => u.Key).OfType<SubjectKey>().Select(lot => (Lot: lot, e.Subject)) : [])
             .Distinct().ToLookup(u => u.Lot, u => u.Subject);
         foreach (SubjectKey lot in bySubject.Select(g => g.Key).Where(k => k.Class == SubjectClass.Lot))
             if (LotState.Of(lot, bySubject[lot].Concat(users[lot].SelectMany(u => bySubject[u]))) is { BelowNothing: true } state)

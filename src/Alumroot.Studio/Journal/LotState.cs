@@ -3,15 +3,15 @@ using Alumroot.Studio.Documents;
 namespace Alumroot.Studio.Journal;
 
 /// <summary>A use of a lot that counts.</summary>
-/// <param name="Batch">The batch that used it.</param>
+/// <param name="By">The batch or paint that used it.</param>
 /// <param name="At">When.</param>
 /// <param name="Amount">How much.</param>
-public sealed record LotTaken(SubjectKey Batch, DateTimeOffset At, Measured Amount);
+public sealed record LotTaken(SubjectKey By, DateTimeOffset At, Measured Amount);
 
-/// <summary>A lot as it stands today: what came or was counted, less what batches used since.</summary>
+/// <summary>A lot as it stands today: what came or was counted, less what batches and paints used since.</summary>
 /// <param name="Key">The lot.</param>
 /// <param name="Bought">What came; null when the first entry is missing.</param>
-/// <param name="Taken">What batches took and counts, in order of time.</param>
+/// <param name="Taken">What batches and paints took and counts, in order of time.</param>
 /// <param name="LeftSi">What is left, in the unit of the lot; null when it is not known how much came.</param>
 /// <param name="Entries">All entries about the lot itself.</param>
 public sealed record LotState(SubjectKey Key, LotBought? Bought, IReadOnlyList<LotTaken> Taken, double? LeftSi, IReadOnlyList<StandingEntry> Entries)
@@ -25,12 +25,12 @@ public sealed record LotState(SubjectKey Key, LotBought? Bought, IReadOnlyList<L
     /// <summary>How many uses are in a unit that cannot be taken from the lot, such as litres from grams; they are not counted.</summary>
     public int UsesInOtherUnit => Bought is null ? 0 : Taken.Count(t => t.Amount.SiUnit != Bought.Amount.SiUnit);
 
-    /// <summary>Whether batches used more than came: a weighing or a lot number is wrong, and the maker is told.</summary>
+    /// <summary>Whether more was used than came: a weighing or a lot number is wrong, and the maker is told.</summary>
     public bool BelowNothing => LeftSi < -RoundingSi;
 
     /// <summary>Projects a lot.</summary>
     /// <param name="key">The lot.</param>
-    /// <param name="entries">Its own entries and those of every batch that used it, in any order.</param>
+    /// <param name="entries">Its own entries and those of every batch and paint that used it, in any order.</param>
     public static LotState Of(SubjectKey key, IEnumerable<Entry> entries)
     {
         ILookup<SubjectKey, Entry> bySubject = entries.ToLookup(e => e.Subject);
@@ -40,8 +40,8 @@ public sealed record LotState(SubjectKey Key, LotBought? Bought, IReadOnlyList<L
         LotTaken[] taken =
         [
             .. bySubject.Where(g => g.Key != key)
-                .SelectMany(g => Documents(Standings.Of(g)).Where(d => d.Document is BatchStep).SelectMany(d => ((BatchStep)d.Document).Uses.Where(u => u.Key == key).Select(u => new LotTaken(g.Key, d.At, u.Amount))))
-                .OrderBy(t => t.At.UtcTicks).ThenBy(t => t.Batch.ToString(), StringComparer.Ordinal),
+                .SelectMany(g => Documents(Standings.Of(g)).SelectMany(d => d.Document.TakenFromShelf.Where(u => u.Key == key).Select(u => new LotTaken(g.Key, d.At, u.Amount))))
+                .OrderBy(t => t.At.UtcTicks).ThenBy(t => t.By.ToString(), StringComparer.Ordinal),
         ];
         (DateTimeOffset At, LotCounted? Count) counted = standing.Where(d => d.Document is LotCounted c && c.Left.SiUnit == bought?.Amount.SiUnit).Select(d => (d.At, (LotCounted?)d.Document)).LastOrDefault();
         double? from = counted.Count?.Left.SiValue ?? bought?.Amount.SiValue;

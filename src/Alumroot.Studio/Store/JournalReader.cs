@@ -18,7 +18,7 @@ internal sealed class JournalReader(Database database)
     /// <summary>A subject's entries in the order they came.</summary>
     public IReadOnlyList<Entry> EntriesOf(SubjectKey subject) => With(context => Of(context, [subject.ToString()]));
 
-    /// <summary>A lot's entries, the steps that used it, and what was corrected in the batches of those steps: all that its stock hangs on.</summary>
+    /// <summary>A lot's entries, the steps and paints that used it, and what was corrected in their batches and paints: all that its stock hangs on.</summary>
     public IReadOnlyList<Entry> EntriesTouching(SubjectKey lot) => With(context =>
     {
         string key = lot.ToString();

@@ -106,9 +106,9 @@ internal sealed class JournalWriter(Database database, PhotoFolder photos)
     private static IEnumerable<string> LotsOf(Entry entry) =>
         DocumentText.Read(entry) switch
         {
-            DocumentReading.Known { Document: BatchStep step } => step.Uses.Select(u => u.Key?.ToString()).OfType<string>().Distinct(),
             DocumentReading.Known { Document: ExposureBegun exposure } => exposure.Samples.Select(u => u.Key?.ToString()).OfType<string>().Distinct(),
-            DocumentReading.Known { Document: PaintMade paint } => paint.Lakes.Select(u => u.Key?.ToString()).OfType<string>().Distinct(),
+            DocumentReading.Known { Document: PaintMade paint } => paint.Lakes.Select(u => u.Key?.ToString()).Concat(paint.Uses.Select(u => u.Key?.ToString())).OfType<string>().Distinct(),
+            DocumentReading.Known { Document: var said } => said.TakenFromShelf.Select(u => u.Key?.ToString()).OfType<string>().Distinct(),
             _ => [],
         };
 

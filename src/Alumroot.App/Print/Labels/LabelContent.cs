@@ -1,5 +1,6 @@
 using System.Globalization;
 using Alumroot.App.Paints;
+using Alumroot.App.Studio;
 using Alumroot.App.Trials;
 using Alumroot.App.Words;
 using Alumroot.Catalogue;
@@ -24,6 +25,12 @@ public sealed record LabelContent(string Name, IReadOnlyList<string> Lines, IRea
     /// <summary>The preservative, when nothing is known of its hazards; null otherwise.</summary>
     public string? UnknownPreservative { get; private init; }
 
+    /// <summary>Statements of precaution that follow from the hazards.</summary>
+    public IReadOnlyList<LabelPrecaution> Precautions { get; init; } = [];
+
+    /// <summary>What one vessel holds in millilitres; null when it is not known.</summary>
+    public double? CapacityMillilitres { get; private init; }
+
     /// <summary>The label of a paint, from its record.</summary>
     /// <param name="paint">The paint.</param>
     /// <param name="store">The record, for its lakes.</param>
@@ -35,6 +42,8 @@ public sealed record LabelContent(string Name, IReadOnlyList<string> Lines, IRea
         if (paint.Made is not { } made) return null;
         BatchState[] lakes = [.. made.Lakes.Select(l => SubjectKey.TryRead(l.Lake)).OfType<SubjectKey>().Select(store.Batch).OfType<BatchState>()];
         var medium = Medium.Find(made.Medium);
+        PaintFill? vessel = made.Filled.Count > 0 ? PaintFill.Of(made.Filled[0].What) : null;
+        IReadOnlyList<LabelHazard> hazards = LabelHazards.Of(Percents(made));
         string[] binder = [.. made.Parts.Skip(1).Select(p => p.Name).Where(n => !n.StartsWith("water", StringComparison.Ordinal))];
         return new LabelContent(
             made.Title,
@@ -42,22 +51,26 @@ public sealed record LabelContent(string Name, IReadOnlyList<string> Lines, IRea
                 .. lakes.Select(Pigment),
                 binder.Length > 0 ? LabelWords.Binder(medium?.Name ?? made.Medium, binder) : "",
                 made.Preservative is { } kept ? LabelWords.Preservative(kept) : "",
-                LabelWords.Net(net ?? (made.Filled.Count > 0 && PaintFill.Of(made.Filled[0].What) is { } fill ? $"{fill.Millilitres.ToString("0.#", CultureInfo.InvariantCulture)} mL" : "")),
+                LabelWords.Net(net ?? (vessel is { } fill ? $"{fill.Millilitres.ToString("0.#", CultureInfo.InvariantCulture)} mL" : "")),
                 LabelWords.Lot(paint.Key, made.Lakes.Select(l => l.Lake), paint.At),
+                LabelWords.Maker(store.State().Set),
             ],
-            LabelHazards.Of(Percents(made)), paint.Key.ToString())
+            hazards, paint.Key.ToString())
         {
+            Precautions = LabelPrecautions.For(hazards),
+            CapacityMillilitres = net is not null && TypedAmount.Amount(net).Value is { SiUnit: Measured.CubicMetre } holds ? 1e6 * holds.SiValue : vessel?.Millilitres,
             UnknownPreservative = made.Preservative is { } named && !LabelHazards.Known.Any(k => named.Contains(k, StringComparison.OrdinalIgnoreCase)) ? named : null,
         }.Tidy();
     }
 
     /// <summary>The label of a jar of pigment, from the record of its lake.</summary>
-    public static LabelContent OfLake(BatchState lake, string? net)
+    public static LabelContent OfLake(BatchState lake, StudioStore store, string? net)
     {
         ArgumentNullException.ThrowIfNull(lake);
+        ArgumentNullException.ThrowIfNull(store);
         string left = net ?? (lake.PigmentKg is { } kg ? $"{PaintFigures.Of(1000 * kg)} g" : "");
         DateTimeOffset at = lake.Taken.Count > 0 ? lake.Taken[^1].At : lake.Entries[0].Entry.At;
-        return new LabelContent($"{lake.Plan?.Dyestuff ?? "White ground"} lake", [Pigment(lake), LabelWords.Net(left), LabelWords.Lot(lake.Key, [], at), LabelWords.Dust], [], lake.Key.ToString()).Tidy();
+        return new LabelContent($"{lake.Plan?.Dyestuff ?? "White ground"} lake", [Pigment(lake), LabelWords.Net(left), LabelWords.Lot(lake.Key, [], at), LabelWords.Dust, LabelWords.Maker(store.State().Set)], [], lake.Key.ToString()).Tidy();
     }
 
     /// <summary>The labels of a trial's jars, in the order of making; none when its design was taken back.</summary>

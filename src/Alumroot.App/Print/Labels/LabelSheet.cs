@@ -77,7 +77,7 @@ public sealed record LabelSheet(IReadOnlyList<LabelContent> Contents, LabelGrid 
                 {
                     foreach (LabelLine line in layout.Lines) pdf.Text(line.Words, left + line.LeftMillimetres, top + line.FootMillimetres, line.Points, line.Strong);
                 });
-                foreach (LabelSign sign in layout.Signs) pdf.Sign(sign.Sign, left + sign.LeftMillimetres, top + sign.TopMillimetres, LabelLayout.SignMillimetres);
+                foreach (LabelSign sign in layout.Signs) pdf.Sign(sign.Sign, left + sign.LeftMillimetres, top + sign.TopMillimetres, layout.SignMillimetres);
                 pdf.Unread(() =>
                 {
                     if (Outlined) pdf.Box(left, top, Grid.WidthMillimetres, Grid.HeightMillimetres, 0.1);

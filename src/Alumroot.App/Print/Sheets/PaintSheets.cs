@@ -36,9 +36,9 @@ internal static class PaintSheets
         var medium = Medium.Find(made.Medium);
         return new PrintSheet($"{paint.Key} {made.Title}",
         [
-            new PrintBlock.Words($"{medium?.Name ?? made.Medium}{(made.Lakes.Count > 0 ? $" of {string.Join(", ", made.Lakes.Select(l => l.Lake))}" : "")}, {TimeWords.Day(paint.At)}.", PrintTone.Lead),
-            new PrintBlock.Grid(SheetWords.WentIn, SheetWords.WentInHeads, [4, 3], [.. made.Parts.Select(p => (IReadOnlyList<string>)[p.Name, p.Typed])]),
-            .. made.Filled.Select(f => new PrintBlock.Words($"Filled {f.Count} {f.What}{(f.Where is { } where ? $", in {where}" : "")}.")),
+            new PrintBlock.Words($"{PaintWords.Opening(made.Medium)}{(made.Lakes.Count > 0 ? $" of {string.Join(", ", made.Lakes.Select(l => l.Lake))}" : "")}, {TimeWords.Day(paint.At)}.", PrintTone.Lead),
+            new PrintBlock.Grid(SheetWords.WentIn, SheetWords.WentInHeads, [4, 3], [.. made.Parts.Select(p => (IReadOnlyList<string>)[p.Name, made.Uses.FirstOrDefault(u => u.Amount.Name == p.Name) is { } use ? $"{p.Typed} of {use.Lot}" : p.Typed])]),
+            .. made.Filled.Select(f => new PrintBlock.Words($"Filled {PaintFill.Counted(f.Count.ToString(CultureInfo.InvariantCulture), f.What)}{(f.Where is { } where ? $", in {where}" : "")}.")),
             .. made.Preservative is { } kept ? (PrintBlock[])[new PrintBlock.Words(LabelWords.Preservative(made.PreservativeAmount is { } weighed ? $"{kept}, {weighed.Typed}" : kept))] : [],
             .. made.CameOff is { } off ? (PrintBlock[])[new PrintBlock.Words(KeepingWords.CameOff(made, off))] : [],
             .. medium is null ? (PrintBlock[])[] : [new PrintBlock.Items(PaintWords.Work(medium), Numbered: true), .. PaintWords.Mind(medium).Select(c => new PrintBlock.Mind(c))],
