@@ -26,6 +26,7 @@ public sealed class PrintedTests
     [InlineData("recipe-card?" + Recipe, "gum arabic")]
     [InlineData("recipe-card?" + Recipe + "&paper=a6", "gum arabic")]
     [InlineData("handout?" + Recipe + "&people=12", "for 12")]
+    [InlineData("ladder-card?dyestuff=weld", "vinegar")]
     public async Task Sheets_of_a_recipe_say_the_same_on_paper_and_page(string query, string said)
     {
         await using OpenStudio studio = await OpenStudio.StartAsync();
