@@ -14,7 +14,11 @@ public sealed class LabelPageTests
         foreach (string said in (string[])["Keep out of reach of children. P102", "Wear protective gloves. P280", "If skin irritation or rash occurs: Get medical advice/attention. P333+P313"]) Assert.Contains(said, page.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("Not everything fits", page.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("the European rules ask for a label", page.Text, StringComparison.Ordinal);
-        string pdf = Squeezed(PdfReading.Text(await studio.BytesAsync("/pdf/labels?paint=P-01&width=74&height=52")));
+        byte[] file = await studio.BytesAsync("/pdf/labels?paint=P-01&width=74&height=52");
+        string pdf = Squeezed(PdfReading.Text(file));
+        // The code beside the sign, narrow as it is, reads back.
+        (double left, double top, double w, double h) = PdfReading.Outlines(file)[0];
+        Assert.Equal("P-01", PdfReading.Code(file, left, top, w, h));
         Assert.Contains("Keepoutofreachofchildren.", pdf, StringComparison.Ordinal);
         page = await studio.GetAsync("/paints/labels?paint=P-01&width=74&height=52&precautions=off");
         Assert.Contains("Statements of precaution, left off the label", page.Text, StringComparison.Ordinal);
