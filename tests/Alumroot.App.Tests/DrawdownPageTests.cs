@@ -66,7 +66,8 @@ public sealed class DrawdownPageTests
         Lab aim = ThreeBand.Colour([.. Enumerable.Range(0, 3).Select(i => FilmOptics.Opaque(Mixture.TwoConstant([0.3, 0.7], [new Layer(Red[i], 1), new Layer(Yellow[i], 1)])))]);
         page = await studio.GetAsync($"/colours/match?aim={Uri.EscapeDataString(Typed(aim))}&kept-films=yes");
         Assert.Contains("Approximate: three bands", page.Text, StringComparison.Ordinal);
-        // Ten grams of 30 and 70 % are 3 and 7.
+        Assert.Contains("in 10 parts by volume of the paints as they were drawn", page.Text, StringComparison.Ordinal);
+        // Ten parts of 30 and 70 % are 3 and 7.
         Assert.Contains($"{other} Weld 7.0", page.Text, StringComparison.Ordinal);
         page = await studio.GetAsync($"/paints/recipe?medium=soft-pastel&grams=10&lake={one}");
         KeptDrawdown coat = KeptDrawdown.Of(LakeColour.All(studio.Store)).Single(d => d.OverWhite.Subject == one);
