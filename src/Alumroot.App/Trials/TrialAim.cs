@@ -25,7 +25,7 @@ public sealed record TrialAim(string Typed, IReadOnlyList<string> Responses, Fun
             return (new TrialAim(typed, ["L", "a", "b"], v => Ciede2000.Of(new Lab(v[0], v[1], v[2]), aim).DeltaE, true, 1), null);
         }
         if (parts is not ["most" or "least", var name]) return (null, $"'--aim {typed}' is not understood. Write \"lab=52 38 21\", \"most=chroma\" or \"least=de\".");
-        if (table.Find(name) is not { } response) return (null, $"'--aim {typed}': {name} was not measured. The file has {string.Join(", ", table.Responses.Select(r => r.Name))}.");
+        if ((table.Find(name) ?? table.WithUnit(name)) is not { } response) return (null, $"'--aim {typed}': {name} was not measured. The file has {string.Join(", ", table.Responses.Select(r => r.Name))}.");
         if (response.IsAngle) return (null, $"'--aim {typed}': a hue has no most or least. Aim at a colour with \"lab=52 38 21\".");
         int sign = parts[0] == "most" ? -1 : 1;
         // Chroma is not a straight thing: it is reckoned from a and b, which are.

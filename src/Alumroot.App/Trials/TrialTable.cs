@@ -38,6 +38,9 @@ public sealed record TrialTable(TrialData Data, IReadOnlyList<Response> Response
     /// <summary>A response by its name; null when it was not measured.</summary>
     public Response? Find(string name) => Responses.FirstOrDefault(r => r.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>The one response of that name with a unit behind it, such as <c>yield_g</c> for "yield"; null when there is none or more than one.</summary>
+    public Response? WithUnit(string name) => Responses.Where(r => r.Name.StartsWith(name + "_", StringComparison.OrdinalIgnoreCase)).Take(2).ToArray() is [var only] ? only : null;
+
     private static FactorColumn Column(Table table, string name)
     {
         string[] texts = [.. table.Rows.Select(r => r[name].Trim())];
