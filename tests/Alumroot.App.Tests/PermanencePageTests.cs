@@ -135,6 +135,30 @@ public sealed class PermanencePageTests
         Assert.Contains("No strip was named", (await studio.PostAsync("/permanence/E-01/read-photo", [.. page.Forms[0].Hidden.Where(h => h.Key.StartsWith('_')), new("hash", read.Said.Photos[0])])).Text, StringComparison.Ordinal);
     }
 
+    // By hand: halves that differ by (1, 0, 0) before any light and by (5, -3, 0) after it have moved by (4, -3, 0), a difference of 5.
+    [Fact]
+    public void What_the_halves_differed_by_at_first_is_taken_off_and_is_no_fading()
+    {
+        var at = new DateTimeOffset(2026, 3, 2, 9, 0, 0, TimeSpan.Zero);
+        SubjectKey key = SubjectKey.Exposure(1);
+        Entry Kept(int n, StudioDocument document, double hours) => document.ToEntry(EntryId.New(at.AddSeconds(n)), key, at.AddHours(hours));
+        static ExposureRead Read(double l, double a) => new([new StripRead("rose", 1, new LabText(l, a, 5)) { Covered = new LabText(50, 30, 5) }]);
+        var state = ExposureState.Of(key,
+        [
+            Kept(1, new ExposureBegun("t", new ExposureLight(LightWay.Lamp) { Lux = 10_000, HoursADay = 24 }, [new ExposedSample("rose", 1)]), 0),
+            Kept(2, Read(51, 30), 0.5), Kept(3, Read(55, 27), 100),
+        ]);
+        IReadOnlyList<StripChange> changes = StripChange.Of(state);
+        Assert.Equal((true, false), (changes[0].IsFirst, changes[1].IsFirst));
+        Assert.Equal(5, changes[1].DeltaE, 1e-9);
+        var found = ExposureFound.Of(state, at.AddHours(100));
+        // 10 000 lx for 100 hours are 1 Mlx h; the reading at first is none of the fit.
+        Assert.Equal(1, found.Doses[0].MegaluxHours.Value, 1e-9);
+        FadingPoint point = Assert.Single(Assert.Single(Assert.Single(found.Series).Strips).Points);
+        Assert.Equal((1.0, 5.0), (point.DoseMegaluxHours, point.DeltaE));
+        Assert.Equal(at.AddHours(300), found.WhenReached(3));
+    }
+
     [Theory]
     [InlineData("time,lux\n2026-03-02 09:00,10000\n2026-03-02 10:00,10000\n2026-03-02 11:00,20000\n", "0.025 Mlx h")]
     [InlineData("time,lux\n2026-03-02 09:00,dark\n2026-03-02 10:00,bright\n", "is no level in lux")]

@@ -31,7 +31,7 @@ public sealed record ColourPath(IReadOnlyList<PathPoint> Points, double? StripDe
         var points = new List<PathPoint>();
         double squares = 0;
         int freedom = 0;
-        foreach (IGrouping<int, StripChange> reading in exposure.Changes.Where(c => c.Sample == sample).GroupBy(c => c.Reading).OrderBy(g => g.Key))
+        foreach (IGrouping<int, StripChange> reading in exposure.Changes.Where(c => c.Sample == sample && !c.IsFirst).GroupBy(c => c.Reading).OrderBy(g => g.Key))
         {
             if (exposure.DoseAt(exposure.State.Readings[reading.Key].At) is not { Value: > 0 } dose) continue;
             double[][] moved = [.. reading.Select(c => new[] { c.After.L - c.Before.L, c.After.A - c.Before.A, c.After.B - c.Before.B })];

@@ -15,6 +15,9 @@ public sealed record SampleVerdict(ExposedSample Sample, SampleFound Found, IRea
 /// <summary>All that is worked out of an exposure: the dose, the fits and what is left to do.</summary>
 public sealed class ExposureFound
 {
+    // Standard deviation of one part of a difference of two halves where a single strip does not tell; judgement.
+    private const double UsualDeviation = 0.3;
+
     private readonly LightTold _light;
 
     private ExposureFound(ExposureState state, DateTimeOffset now)
@@ -71,10 +74,14 @@ public sealed class ExposureFound
         if (State.Begun is null) return series;
         foreach (ExposedSample sample in State.Begun.Samples)
         {
+            StripChange[] changes = [.. Changes.Where(c => c.Sample == sample.Name && !c.IsFirst)];
+            if (changes.Length == 0) continue;
+            double deviation = ColourPath.Of(this, sample.Name).StripDeviation ?? UsualDeviation;
+            IReadOnlyList<double> differences = ColourSteps.Differences([.. changes.Select(c => new ColourStep(c.After.L - c.Before.L, c.After.A - c.Before.A, c.After.B - c.Before.B))], deviation);
             var strips = new List<FadingStrip>();
-            foreach (IGrouping<int, StripChange> strip in Changes.Where(c => c.Sample == sample.Name).GroupBy(c => c.Strip))
+            foreach (IGrouping<int, (StripChange Change, double Difference)> strip in changes.Zip(differences).GroupBy(c => c.First.Strip))
             {
-                FadingPoint[] points = [.. strip.Select(c => (c.DeltaE, Dose: DoseAt(State.Readings[c.Reading].At))).Where(c => c.Dose is { Value: > 0 }).Select(c => new FadingPoint(c.Dose!.Value.Value, c.DeltaE))];
+                FadingPoint[] points = [.. strip.Select(c => (c.Difference, Dose: DoseAt(State.Readings[c.Change.Reading].At))).Where(c => c.Dose is { Value: > 0 }).Select(c => new FadingPoint(c.Dose!.Value.Value, c.Difference))];
                 if (points.Length > 0) strips.Add(new FadingStrip($"{strip.Key}", points));
             }
             if (strips.Count > 0) series.Add(new FadingSeries(sample.Name, strips));

@@ -13,6 +13,9 @@ namespace Alumroot.App.Permanence;
 /// <param name="DeltaE">CIE 1976 difference, the formula of the grey scale.</param>
 public sealed record StripChange(int Reading, string Sample, int Strip, Lab Before, Lab After, double DeltaE)
 {
+    /// <summary>Whether it is what the halves differed by before any light told; such a change is no fading.</summary>
+    public bool IsFirst { get; private init; }
+
     /// <summary>How far either colour may be off, in CIEDE2000; null when nothing bounds it.</summary>
     public double? WithinDeltaE2000 { get; private init; }
 
@@ -33,10 +36,11 @@ public sealed record StripChange(int Reading, string Sample, int Strip, Lab Befo
                 (string, int) key = (strip.Sample, strip.Strip);
                 bool known = first.TryGetValue(key, out StripRead? before);
                 Lab after = Of(strip.Exposed);
+                bool isFirst = !known && atFirst;
                 if (strip.Covered is { } covered)
                 {
                     Lab moved = known && before!.Covered is { } c0 ? Plus(Of(covered), Of(before.Exposed), Of(c0)) : Of(covered);
-                    changes.Add(new StripChange(i, strip.Sample, strip.Strip, moved, after, Distance(moved, after)) { WithinDeltaE2000 = strip.WithinDeltaE2000 });
+                    changes.Add(new StripChange(i, strip.Sample, strip.Strip, moved, after, Distance(moved, after)) { WithinDeltaE2000 = strip.WithinDeltaE2000, IsFirst = isFirst });
                 }
                 else if (known) changes.Add(new StripChange(i, strip.Sample, strip.Strip, Of(before!.Exposed), after, Distance(Of(before.Exposed), after)) { WithinDeltaE2000 = strip.WithinDeltaE2000 });
                 if (!known && (atFirst || strip.Covered is null)) first[key] = strip;
