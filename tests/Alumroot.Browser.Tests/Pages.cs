@@ -14,6 +14,7 @@ public static class Pages
         "/handbook",
         "/handbook/air",
         "/handbook/air?solvent=turpentine&amount=lots&room=0",
+        "/handbook/air?gas=ammonia&gas-room=12",
         "/handbook/dyestuffs",
         "/handbook/dyestuffs/madder",
         "/handbook/dyestuffs/maddr",
