@@ -40,9 +40,9 @@ public sealed record StripChange(int Reading, string Sample, int Strip, Lab Befo
                 if (strip.Covered is { } covered)
                 {
                     Lab moved = known && before!.Covered is { } c0 ? Plus(Of(covered), Of(before.Exposed), Of(c0)) : Of(covered);
-                    changes.Add(new StripChange(i, strip.Sample, strip.Strip, moved, after, Distance(moved, after)) { WithinDeltaE2000 = strip.WithinDeltaE2000, IsFirst = isFirst });
+                    changes.Add(new StripChange(i, strip.Sample, strip.Strip, moved, after, ColourDifference.Between(moved, after).DeltaE76) { WithinDeltaE2000 = strip.WithinDeltaE2000, IsFirst = isFirst });
                 }
-                else if (known) changes.Add(new StripChange(i, strip.Sample, strip.Strip, Of(before!.Exposed), after, Distance(Of(before.Exposed), after)) { WithinDeltaE2000 = strip.WithinDeltaE2000 });
+                else if (known) changes.Add(new StripChange(i, strip.Sample, strip.Strip, Of(before!.Exposed), after, ColourDifference.Between(Of(before.Exposed), after).DeltaE76) { WithinDeltaE2000 = strip.WithinDeltaE2000 });
                 if (!known && (atFirst || strip.Covered is null)) first[key] = strip;
             }
         }
@@ -54,6 +54,4 @@ public sealed record StripChange(int Reading, string Sample, int Strip, Lab Befo
         new(covered.L + exposedAtFirst.L - coveredAtFirst.L, covered.A + exposedAtFirst.A - coveredAtFirst.A, covered.B + exposedAtFirst.B - coveredAtFirst.B);
 
     private static Lab Of(LabText text) => new(text.LabL, text.LabA, text.LabB);
-
-    private static double Distance(Lab a, Lab b) => Math.Sqrt((a.L - b.L) * (a.L - b.L) + (a.A - b.A) * (a.A - b.A) + (a.B - b.B) * (a.B - b.B));
 }

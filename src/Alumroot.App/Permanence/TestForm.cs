@@ -80,7 +80,7 @@ public sealed class TestForm
         }
         if (colours is [var a, var b])
         {
-            numbers.Add(Distance(a, b));
+            numbers.Add(ColourDifference.Between(a, b).DeltaE76);
             values.AddRange(test.Inputs.Zip([a, b]).Select(p => new Measured(p.First.Key, string.Create(CultureInfo.InvariantCulture, $"{p.Second.L:0.##} {p.Second.A:0.##} {p.Second.B:0.##}"), 0, "Lab")));
         }
         if (_troubles.Count > 0) return;
@@ -91,6 +91,4 @@ public sealed class TestForm
         }
         Document = new TestDone(test.Key, Math.Round(result, 4), test.Unit) { Values = values, Note = typed(Note) is { } note ? note[..Math.Min(note.Length, LongestNote)] : null };
     }
-
-    private static double Distance(Lab a, Lab b) => Math.Sqrt((a.L - b.L) * (a.L - b.L) + (a.A - b.A) * (a.A - b.A) + (a.B - b.B) * (a.B - b.B));
 }
