@@ -13,12 +13,15 @@ internal sealed class ColourFit
     private const int Features = 6, Linear = 3;
     private const double WhiteScale = 100;
 
+    // How alike two colours are in how far below nothing the file cuts off the same channel. Judgement.
+    private const double CutLikeness = 0.5;
+
     // Two rounds settle the slopes at the colour that is found.
     private const int Rounds = 3;
 
     private readonly CorrectionShape _shape;
     private readonly Xyz _white;
-    private readonly double[] _prior, _features, _inverse, _alpha, _slopes, _factors;
+    private readonly double[] _prior, _features, _inverse, _alpha, _slopes, _factors, _cuts;
     private readonly LocalMetric[] _metrics;
     private readonly int _count;
 
@@ -27,6 +30,7 @@ internal sealed class ColourFit
         (_shape, _white, _prior, _count) = (shape, white, prior, count);
         _features = new double[count * Features];
         _slopes = new double[count * 9];
+        _cuts = new double[count * 9];
         _metrics = new LocalMetric[count];
         _inverse = new double[9 * count * count];
         _alpha = new double[3 * count];
@@ -58,10 +62,10 @@ internal sealed class ColourFit
     }
 
     /// <summary>The colour that stands behind what the camera saw, and the standard deviation of its error in each of three directions.</summary>
-    internal (Lab Colour, double Deviation) At(LinearRgb seen, double noise)
+    internal (Lab Colour, double Deviation) At(SeenColour seen, double noise)
     {
-        Span<double> f = stackalloc double[Features], slopes = stackalloc double[9];
-        FillFeatures(seen, f);
+        Span<double> f = stackalloc double[Features], slopes = stackalloc double[9], cuts = stackalloc double[9];
+        FillFeatures(seen.Light, f);
         Xyz xyz = Polynomial(f);
         Lab lab = Lab.From(xyz, _white);
         double[] cross = new double[9 * _count];
@@ -71,13 +75,15 @@ internal sealed class ColourFit
             var metric = new LocalMetric(lab);
             metric.FillSlopes(_white, slopes);
             Lab start = Lab.From(xyz, _white);
-            (double l, double c, double h) = _shape.RestScale > 0 ? Rest(lab) : default;
+            FillCuts(slopes, seen.Doubt, cuts);
+            (double l, double c, double h) = Rest(lab, cuts);
             Lab moved = metric.After(l, c, h);
             lab = new Lab(start.L + moved.L - lab.L, start.A + moved.A - lab.A, start.B + moved.B - lab.B);
         }
         var last = new LocalMetric(lab);
         last.FillSlopes(_white, slopes);
-        FillCross(f, slopes, lab, cross);
+        FillCuts(slopes, seen.Doubt, cuts);
+        FillCross(f, slopes, cuts, lab, cross);
         int n = 3 * _count;
         for (int d = 0; d < 3; d++)
         {
@@ -88,7 +94,7 @@ internal sealed class ColourFit
                 for (int j = 0; j < n; j++) s += _inverse[i * n + j] * cross[d * n + j];
                 explained += cross[d * n + i] * s;
             }
-            variance += PriorVariance(f, slopes.Slice(3 * d, 3)) + _shape.RestScale * _shape.RestScale + 1 - explained;
+            variance += PriorVariance(f, slopes.Slice(3 * d, 3)) + CutVariance(cuts, d) + _shape.RestScale * _shape.RestScale + 1 - explained;
         }
         return (lab, Math.Sqrt(Scatter * Scatter * Math.Max(variance / 3, 0.5) + noise * noise));
     }
@@ -100,9 +106,10 @@ internal sealed class ColourFit
         for (int i = 0; i < _count; i++)
         {
             Span<double> f = _features.AsSpan(i * Features, Features), slopes = _slopes.AsSpan(i * 9, 9);
-            FillFeatures(patches[i].Seen, f);
+            FillFeatures(patches[i].Seen.Light, f);
             _metrics[i] = new LocalMetric(patches[i].Truth);
             _metrics[i].FillSlopes(_white, slopes);
+            FillCuts(slopes, patches[i].Seen.Doubt, _cuts.AsSpan(9 * i, 9));
             Xyz truth = patches[i].Truth.ToXyz(_white), expected = Prior(f);
             for (int d = 0; d < 3; d++) y[3 * i + d] = slopes[3 * d] * (truth.X - expected.X) + slopes[3 * d + 1] * (truth.Y - expected.Y) + slopes[3 * d + 2] * (truth.Z - expected.Z);
         }
@@ -110,9 +117,13 @@ internal sealed class ColourFit
         var row = new double[3 * n];
         for (int i = 0; i < _count; i++)
         {
-            FillCross(_features.AsSpan(i * Features, Features), _slopes.AsSpan(i * 9, 9), patches[i].Truth, row);
+            FillCross(_features.AsSpan(i * Features, Features), _slopes.AsSpan(i * 9, 9), _cuts.AsSpan(9 * i, 9), patches[i].Truth, row);
             row.CopyTo(covariance, 3 * i * n);
-            for (int d = 0; d < 3; d++) covariance[(3 * i + d) * n + 3 * i + d] += 1 + patches[i].Noise * patches[i].Noise;
+            for (int d = 0; d < 3; d++)
+            {
+                covariance[(3 * i + d) * n + 3 * i + d] += 1 + patches[i].Noise * patches[i].Noise;
+                for (int e = 0; e < 3; e++) covariance[(3 * i + d) * n + 3 * i + e] += (1 - CutLikeness) * Dot(_cuts, 9 * i + 3 * d, _cuts, 9 * i + 3 * e);
+            }
         }
         if (!DenseCholesky.Factor(covariance, n)) return false;
         DenseCholesky.Inverse(covariance, _inverse, n);
@@ -205,7 +216,7 @@ internal sealed class ColourFit
     }
 
     /// <summary>Covariance of a colour's three coordinates with those of all patches: three rows.</summary>
-    private void FillCross(ReadOnlySpan<double> f, ReadOnlySpan<double> slopes, Lab at, Span<double> rows)
+    private void FillCross(ReadOnlySpan<double> f, ReadOnlySpan<double> slopes, ReadOnlySpan<double> cuts, Lab at, Span<double> rows)
     {
         int n = 3 * _count;
         for (int j = 0; j < _count; j++)
@@ -215,7 +226,7 @@ internal sealed class ColourFit
             double rest = RestCovariance(at, _metrics[j].At);
             for (int d = 0; d < 3; d++)
                 for (int e = 0; e < 3; e++)
-                    rows[d * n + 3 * j + e] = common * (slopes[3 * d] * _slopes[9 * j + 3 * e] + slopes[3 * d + 1] * _slopes[9 * j + 3 * e + 1] + slopes[3 * d + 2] * _slopes[9 * j + 3 * e + 2]) + (d == e ? rest : 0);
+                    rows[d * n + 3 * j + e] = common * (slopes[3 * d] * _slopes[9 * j + 3 * e] + slopes[3 * d + 1] * _slopes[9 * j + 3 * e + 1] + slopes[3 * d + 2] * _slopes[9 * j + 3 * e + 2]) + CutLikeness * Dot(cuts, 3 * d, _cuts, 9 * j + 3 * e) + (d == e ? rest : 0);
         }
     }
 
@@ -226,16 +237,31 @@ internal sealed class ColourFit
         return _shape.RestScale * _shape.RestScale * Math.Exp(-0.5 * (dl * dl + da * da + db * db) / (_shape.RestReach * _shape.RestReach));
     }
 
-    private (double L, double C, double H) Rest(Lab at)
+    /// <summary>What a deviation of each channel's cut does to the three coordinates: three rows of three.</summary>
+    private void FillCuts(ReadOnlySpan<double> slopes, LinearRgb doubt, Span<double> cuts)
     {
-        double l = 0, c = 0, h = 0;
+        for (int d = 0; d < 3; d++)
+            for (int c = 0; c < 3; c++)
+                cuts[3 * d + c] = (c == 0 ? doubt.R : c == 1 ? doubt.G : doubt.B) * (slopes[3 * d] * _prior[c] + slopes[3 * d + 1] * _prior[3 + c] + slopes[3 * d + 2] * _prior[6 + c]);
+    }
+
+    private static double CutVariance(ReadOnlySpan<double> cuts, int row) => Dot(cuts, 3 * row, cuts, 3 * row);
+
+    private static double Dot(ReadOnlySpan<double> a, int i, ReadOnlySpan<double> b, int j) => a[i] * b[j] + a[i + 1] * b[j + 1] + a[i + 2] * b[j + 2];
+
+    /// <summary>The smooth rest that is learned from near colours, and what patches whose channels are cut off tell of another that is.</summary>
+    private (double L, double C, double H) Rest(Lab at, ReadOnlySpan<double> cuts)
+    {
+        Span<double> rest = stackalloc double[3];
         for (int j = 0; j < _count; j++)
         {
-            double k = RestCovariance(at, _metrics[j].At);
-            l += k * _alpha[3 * j];
-            c += k * _alpha[3 * j + 1];
-            h += k * _alpha[3 * j + 2];
+            double near = RestCovariance(at, _metrics[j].At);
+            for (int d = 0; d < 3; d++)
+            {
+                rest[d] += near * _alpha[3 * j + d];
+                for (int e = 0; e < 3; e++) rest[d] += CutLikeness * Dot(cuts, 3 * d, _cuts, 9 * j + 3 * e) * _alpha[3 * j + e];
+            }
         }
-        return (l, c, h);
+        return (rest[0], rest[1], rest[2]);
     }
 }

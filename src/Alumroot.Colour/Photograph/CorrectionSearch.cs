@@ -60,9 +60,9 @@ internal sealed class CorrectionSearch
         {
             // A grey of luminance Y sends Y of each channel's full light.
             double w = p.Truth.L, y = p.Truth.ToXyz(white).Y;
-            r += w * y / Math.Max(p.Seen.R, 1e-4);
-            g += w * y / Math.Max(p.Seen.G, 1e-4);
-            b += w * y / Math.Max(p.Seen.B, 1e-4);
+            r += w * y / Math.Max(p.Seen.Light.R, 1e-4);
+            g += w * y / Math.Max(p.Seen.Light.G, 1e-4);
+            b += w * y / Math.Max(p.Seen.Light.B, 1e-4);
             weight += w;
         }
         double[] gains = [r / weight, g / weight, b / weight];
@@ -107,5 +107,5 @@ internal sealed class CorrectionSearch
 internal readonly record struct SeenPatch(PatchReading Reading, LinearRgb Field, Lab Truth, double Noise)
 {
     /// <summary>The light of the scene, over that of the surround at this place.</summary>
-    internal LinearRgb Relative(ToneCurve tone, LinearRgb meanOfPicture) => tone.Scene(Reading.Mean, meanOfPicture) / tone.Scene(Field, meanOfPicture);
+    internal SeenColour Relative(ToneCurve tone, LinearRgb meanOfPicture) => SeenColour.Of(tone.Scene(Reading.Mean, meanOfPicture) / tone.Scene(Field, meanOfPicture), Reading.CutShare);
 }

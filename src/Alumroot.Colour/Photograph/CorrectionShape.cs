@@ -49,4 +49,4 @@ internal readonly record struct CorrectionShape(CorrectionKind Kind, double Matr
 /// <param name="Seen">Light over the light that the surround gave back at that place.</param>
 /// <param name="Truth">Its colour, D50 and 2 degrees.</param>
 /// <param name="Noise">Standard deviation of what the camera saw, in units of CIEDE2000.</param>
-internal readonly record struct TrainingPatch(LinearRgb Seen, Colorimetry.Lab Truth, double Noise);
+internal readonly record struct TrainingPatch(SeenColour Seen, Colorimetry.Lab Truth, double Noise);

@@ -1,4 +1,5 @@
 using System.Buffers;
+using Alumroot.Numerics;
 
 namespace Alumroot.Colour.Photograph;
 
@@ -9,8 +10,9 @@ namespace Alumroot.Colour.Photograph;
 /// <param name="LeftOutShare">Share of pixels that were left out as dust, glare or edge.</param>
 /// <param name="ClippedShare">Share of pixels with a channel at one end of its scale.</param>
 /// <param name="ClippedLow">True when it is the low end that clips.</param>
+/// <param name="CutShare">Share of pixels that the low end cuts off, for each channel.</param>
 /// <param name="Middle">Where the area is.</param>
-internal readonly record struct PatchReading(LinearRgb Mean, LinearRgb Scatter, int PixelCount, double LeftOutShare, double ClippedShare, bool ClippedLow, PixelPoint Middle)
+internal readonly record struct PatchReading(LinearRgb Mean, LinearRgb Scatter, int PixelCount, double LeftOutShare, double ClippedShare, bool ClippedLow, LinearRgb CutShare, PixelPoint Middle)
 {
     // A channel this near its end says only "at least" or "at most".
     private const byte TooBright = 253, TooDark = 2;
@@ -20,18 +22,19 @@ internal readonly record struct PatchReading(LinearRgb Mean, LinearRgb Scatter, 
 
     // Pixels farther out than this many robust deviations are something else: dust, a hair, a gleam, a border.
     private const double OutlierDeviations = 3.5, RobustToNormal = 1.4826, LeastDeviation = 1.5;
-    // What a wholly cut off channel lies below nothing in the mean over strong colours, as a share of full light; judgement from simulated cameras.
-    private const double MeanCutOff = 0.004;
+
+    // Fewer pixels than the first share tell no more than the mean does; with more than the second a channel is wholly cut off, and how far below nothing it would lie is not told by its own pixels.
+    private const double LeastCut = 0.02, WhollyCut = 0.98;
     private const int LeastPixels = 12, MostPixels = 40_000;
 
     /// <summary>True when too many pixels stand at an end of the scale for the mean to be trusted.</summary>
     internal bool IsClipped => ClippedShare > MostClipped;
 
-    // A dark end that cuts off fewer pixels than this shifts the mean by less than the scatter of the patches.
-    private const double MostCutForTraining = 0.3;
+    /// <summary>True when it can serve to learn the correction: a channel that is cut off below nothing is told with a doubt of its own, one that is cut off above is not told.</summary>
+    internal bool CanTeach => !IsClipped || ClippedLow;
 
-    /// <summary>True when the mean can serve to learn the correction.</summary>
-    internal bool CanTeach => !IsClipped || (ClippedLow && ClippedShare < MostCutForTraining);
+    /// <summary>Whether so much of a channel is cut off that its pixels do not tell how far below nothing it would lie.</summary>
+    internal static bool IsWhollyCut(double cutShare) => cutShare > WhollyCut;
 
     /// <summary>Reads the inner part of an area; null when it lies outside the picture or is too small.</summary>
     /// <param name="raster">The picture.</param>
@@ -90,20 +93,27 @@ internal readonly record struct PatchReading(LinearRgb Mean, LinearRgb Scatter, 
         if (kept < LeastPixels) return null;
         LinearRgb mean = sum * (1.0 / kept), square = squares * (1.0 / kept);
         var scatter = new LinearRgb(Spread(square.R, mean.R), Spread(square.G, mean.G), Spread(square.B, mean.B));
-        if (dark > bright) mean = new(Uncut(bytes, 0, mean.R), Uncut(bytes, 1, mean.G), Uncut(bytes, 2, mean.B));
-        return new PatchReading(mean, scatter, kept, 1 - (double)kept / n, (double)(bright + dark) / kept, dark > bright, middle);
+        var cut = new LinearRgb(Cut(bytes, 0), Cut(bytes, 1), Cut(bytes, 2));
+        if (dark > bright) mean = new(Uncut(mean.R, cut.R), Uncut(mean.G, cut.G), Uncut(mean.B, cut.B));
+        return new PatchReading(mean, scatter, kept, 1 - (double)kept / n, (double)(bright + dark) / kept, dark > bright, cut, middle);
 
         static double Spread(double square, double mean) => Math.Sqrt(Math.Max(0, square - mean * mean));
     }
 
-    /// <summary>The mean that a channel would have if the camera had not cut off what lies below nothing: lower, the more of its pixels are cut off.</summary>
-    private static double Uncut(ReadOnlySpan<byte> bytes, int channel, double mean)
+    private static double Cut(ReadOnlySpan<byte> bytes, int channel)
     {
         int cut = 0, n = 0;
         for (int i = channel; i < bytes.Length; i += 3, n++)
             if (bytes[i] < TooDark) cut++;
-        double share = (double)cut / n;
-        return mean - MeanCutOff * share * share;
+        return (double)cut / n;
+    }
+
+    /// <summary>The mean that a channel would have if the camera had not cut off what lies below nothing: of the normal noise that is cut at nothing in this share of pixels and has this mean then.</summary>
+    private static double Uncut(double mean, double cutShare)
+    {
+        if (cutShare is < LeastCut or > WhollyCut) return mean;
+        double a = -Distributions.NormalQuantile(cutShare), density = Math.Exp(-a * a / 2) / Math.Sqrt(2 * Math.PI);
+        return mean * a / (density + a * (1 - cutShare));
     }
 
     private static bool Out(byte value, double low, double high) => value < low || value > high;

@@ -118,7 +118,7 @@ public static class TargetFinder
             for (int i = 0; i < truths.Count; i++)
             {
                 if (small.Around(At(i % Columns, i / Columns), reach) is not { } light) return null;
-                if (Math.Max(light.R, Math.Max(light.G, light.B)) < 0.99) patches.Add(new(light, truths[i], 0.5));
+                if (Math.Max(light.R, Math.Max(light.G, light.B)) < 0.99) patches.Add(new(new SeenColour(light, default), truths[i], 0.5));
             }
             if (patches.Count < PhotoMeasurement.LeastPatches || 2 * patches.Count < truths.Count) return null;
             Xyz white = ColourNames.White;
