@@ -5,8 +5,8 @@ namespace Alumroot.Colour.Photograph;
 /// <param name="Doubt">Standard deviation of each channel for being cut off; nothing where it is not.</param>
 internal readonly record struct SeenColour(LinearRgb Light, LinearRgb Doubt)
 {
-    // How far below nothing the channels of strong colours lie, as a share of their brightest channel, and the deviation, in simulated photographs: cyans and greens far, yellows and reds hardly.
-    private static readonly LinearRgb Depth = new(0.115, 0.03, 0.017), DepthDeviation = new(0.045, 0.02, 0.011);
+    // How far below nothing a channel lies, as a share of the brightest channel, and the deviation, in simulated photographs: the red of blue-greens 0 to 0.17, the blue of yellows 0.005 to 0.05. No green was seen cut off: judgement.
+    private static readonly LinearRgb Depth = new(0.03, 0.03, 0.015), DepthDeviation = new(0.1, 0.02, 0.012);
 
     /// <summary>From the light that the file states and the share of pixels that it cuts off.</summary>
     internal static SeenColour Of(LinearRgb stated, LinearRgb cutShare)

@@ -65,6 +65,17 @@ public sealed class PhotoMeasurementTests
     }
 
     [Fact]
+    public void Strong_colours_that_the_file_cuts_off_are_told_within_their_interval()
+    {
+        (PhotoColour Colour, Lab Truth)[] cut = [.. ParallelEnumerable.Range(1, 60).AsOrdered().Select(seed => new SimulatedPhoto((ulong)seed, strong: true)).SelectMany(p => PhotoMeasurement.Measure(p.Ask()).Answer!.Colours.Zip(p.Swatches, (c, s) => (c, s.Truth))).Where(s => s.c.ClippedLow)];
+        double[] off = [.. cut.Select(c => Ciede2000.Of(c.Colour.Colour, c.Truth).DeltaE)];
+        Assert.True(cut.Length > 30, $"{cut.Length}");
+        Assert.True(off.Average() < 3.4, $"{off.Average():0.00} over {cut.Length}");
+        double inside = cut.Zip(off, (c, e) => e <= c.Colour.IntervalDeltaE2000).Count(i => i) / (double)cut.Length;
+        Assert.InRange(inside, 0.85, 0.99);
+    }
+
+    [Fact]
     public void Dust_and_a_gleam_are_left_out()
     {
         var photo = new SimulatedPhoto(7);

@@ -23,7 +23,7 @@ internal sealed class SimulatedPhoto
     private readonly double _exposure, _glare, _contrast, _slopeX, _slopeY, _corner;
     private readonly double[] _balance;
 
-    internal SimulatedPhoto(ulong seed, int turn = 0, bool card = false)
+    internal SimulatedPhoto(ulong seed, int turn = 0, bool card = false, bool strong = false)
     {
         _random = new SeededRandom(seed);
         LightName = Lights[_random.NextBelow(Lights.Length)];
@@ -46,7 +46,7 @@ internal sealed class SimulatedPhoto
         {
             double[] a = all[order[18 + (k % 12)]], b = all[order[18 + ((k + 5) % 12)]];
             double share = Between(0, 0.4), x = swatchLeft + 75 * (k % 3), y = 150 + 85 * (k / 3);
-            double[] mixed = [.. a.Select((v, i) => (1 - share) * v + share * b[i])];
+            double[] mixed = strong ? Strong(k) : [.. a.Select((v, i) => (1 - share) * v + share * b[i])];
             var area = new Quad(new(x, y), new(x + 52, y + Between(-3, 3)), new(x + 52, y + 52), new(x + Between(-2, 2), y + 52));
             things.Add((area, mixed));
             Swatches.Add((new PhotoSwatch($"S{k + 1}", area), LabOf(mixed)));
@@ -81,6 +81,14 @@ internal sealed class SimulatedPhoto
     private static Lab LabOf(double[] reflectance) => SpectralWeights.For(ViewingCondition.Graphic, Spectrum.Regular(380, 5, reflectance)).LabOf(reflectance);
 
     private double Between(double low, double high) => low + (high - low) * _random.NextFraction();
+
+    /// <summary>A strong colour as a smooth step from dark to bright: yellows and oranges that rise, blue-greens and blues that fall.</summary>
+    private double[] Strong(int place)
+    {
+        bool rises = place % 2 == 0;
+        double low = Between(0.03, 0.06), high = Between(0.4, 0.85), middle = rises ? Between(480, 560) : Between(540, 600), width = rises ? -Between(10, 25) : Between(20, 35);
+        return [.. Enumerable.Range(0, 81).Select(i => low + (high - low) / (1 + Math.Exp((380 + 5 * i - middle) / width)))];
+    }
 
     /// <summary>Three bells with some cross-talk, none of them those of the standard observer.</summary>
     private double[][] Camera()
