@@ -20,7 +20,7 @@ public static class MatchVerb
     public static Verb Build(Channels channels)
     {
         ArgumentNullException.ThrowIfNull(channels);
-        var file = new Argument<string>("pigments") { HelpName = "FILE.csv", Description = "K and S of each pigment, columns sample, wavelength_nm, k, s, as 'alumroot film' writes them" };
+        var file = new Argument<string>("pigments") { HelpName = "FILE.csv", Description = "K and S of each pigment, columns sample, wavelength_nm, k, s and their spans, as 'alumroot film' writes them" };
         var aim = new Option<string[]>("--aim") { HelpName = "L A B", Arity = new ArgumentArity(1, 3), AllowMultipleArgumentsPerToken = true, Required = true, Description = "the colour that is wanted: its Lab, or the screen colour #rrggbb" };
         var illuminant = new Option<string>("--illuminant") { HelpName = "LIGHT", DefaultValueFactory = _ => "D50", Description = "the light of the aim; D50 when left out" };
         var observer = new Option<int>("--observer") { HelpName = "DEGREES", DefaultValueFactory = _ => 2, Description = "2 or 10 degrees; 2 when left out" };
@@ -78,7 +78,7 @@ public static class MatchVerb
             if (found.Count == 0) return channels.End(ExitCode.CannotBeMet, "No mixture of these pigments could be reckoned.");
             if (json) MatchOutput.WriteJson(asked.Aim, found, asked.White, channels.Data);
             else if (csv) MatchOutput.WriteCsv(found, asked.White, channels.Data);
-            else MatchOutput.WriteText(asked.Aim, found, asked.White, channels.Data);
+            else MatchOutput.WriteText(asked.Aim, found, asked.White, table.SpansTold, channels.Data);
             if (found[0].WorstDeltaE2000 > 5) channels.Messages.WriteLine(string.Create(CultureInfo.InvariantCulture, $"No mixture of these pigments comes near: the best is {found[0].WorstDeltaE2000:0.0} off. A stronger or purer pigment is missing."));
             return ExitCode.Done;
         }

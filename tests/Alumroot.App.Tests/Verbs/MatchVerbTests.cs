@@ -42,7 +42,35 @@ public sealed class MatchVerbTests : IDisposable
         Assert.Contains("off (", text.Data, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Spans_of_the_pigments_widen_those_of_the_mixture()
+    {
+        string narrow = await Within(0.02), wide = await Within(0.3);
+        Assert.DoesNotContain("no spans", narrow, StringComparison.Ordinal);
+        Assert.True(Number(wide) > 4 * Number(narrow), $"{wide}\n{narrow}");
+        Command untold = await Command.Of(["match", Write("u.csv", Rows(null)), "--aim", "#8a6f5c"]);
+        Assert.Contains("tells no spans", untold.Data, StringComparison.Ordinal);
+        // Beside the same mixture, a tenth lies between a fiftieth and three tenths.
+        Assert.InRange(Number(untold.Data), Number(narrow), Number(wide));
+
+        async Task<string> Within(double half) => (await Command.Of(["match", Write($"w{half}.csv", Rows(half)), "--aim", "#8a6f5c"])).Data;
+
+        static double Number(string text) => double.Parse(text.Split("nine times in ten within ")[1].Split('\n')[0], System.Globalization.CultureInfo.InvariantCulture);
+
+        static string Rows(double? half)
+        {
+            (string Name, double Middle)[] pigments = [("red", 520), ("blue", 620), ("white", 0)];
+            return (half is null ? "sample,wavelength_nm,k,s\n" : "sample,wavelength_nm,k,k_low,k_high,s,s_low,s_high\n") + string.Concat(pigments.SelectMany(p => Nanometres.Select(w => Row(p.Name, w, 0.02 + (p.Middle > 0 ? 2 * Bell(w, p.Middle, 50) : 0), 0.6, half))));
+        }
+
+        static string Row(string name, double w, double k, double s, double? half) => half is { } h
+            ? FormattableString.Invariant($"{name},{w},{k},{k * (1 - h)},{k * (1 + h)},{s},{s * (1 - h)},{s * (1 + h)}\n")
+            : FormattableString.Invariant($"{name},{w},{k},{s}\n");
+    }
+
     [Theory]
+    [InlineData("sample,wavelength_nm,k,k_low,k_high,s\nA,400,1,1.2,1.4,1\n", "between 0 and k", "52 38 21")]
+    [InlineData("sample,wavelength_nm,k,k_low,k_high,s\nA,400,1,0.8,0.9,1\n", "k or more", "52 38 21")]
     [InlineData("sample,wavelength_nm,k\nA,400,1\n", "column s", "52 38 21")]
     [InlineData("sample,wavelength_nm,k,s\nA,400,-1,1\n", "0 or more", "52 38 21")]
     [InlineData("sample,wavelength_nm,k,s\nA,400,1,0\n", "more than 0", "52 38 21")]
