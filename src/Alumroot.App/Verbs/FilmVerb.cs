@@ -11,7 +11,6 @@ namespace Alumroot.App.Verbs;
 /// <summary><c>alumroot film FILE.csv</c>: drawdowns over black and white to K and S, hiding, and the same paint in another film.</summary>
 public static class FilmVerb
 {
-    private const long LargestFileBytes = 32 << 20;
 
     // A bench instrument put down twice on one spot agrees to about this; our judgement, no source.
     private const double UsualReading = 0.002;
@@ -46,7 +45,7 @@ public static class FilmVerb
             if ((table is null) == (list is null)) return channels.End(ExitCode.InputWrong, "'film' takes either a file of drawdowns or --cases with a file of cases.");
             if (list is not null) return CaseFile.Answer(list, FilmCases.Of, channels);
             var request = new FilmRequest(new Surface(parsed.GetValue(k1), parsed.GetValue(k2), !parsed.GetValue(excluded)), parsed.GetValue(reading), parsed.GetValue(thickness), parsed.GetValue(over));
-            return Mistake(request) is { } mistake ? channels.End(ExitCode.InputWrong, mistake) : Run(table!, request, parsed.GetValue(json), channels);
+            return Mistake(request) is { } mistake ? channels.End(ExitCode.InputWrong, mistake) : TextFile.WithTable(table!, channels, read => Run(read, request, parsed.GetValue(json), channels));
         });
         return verb;
     }
@@ -61,29 +60,15 @@ public static class FilmVerb
         _ => null,
     };
 
-    private static int Run(string path, FilmRequest request, bool json, Channels channels)
+    private static int Run(Table table, FilmRequest request, bool json, Channels channels)
     {
-        try
-        {
-            var file = new FileInfo(path);
-            if (file.Exists && file.Length > LargestFileBytes) return channels.End(ExitCode.InputWrong, $"{file.Name} holds {file.Length >> 20} MiB; at most {LargestFileBytes >> 20} MiB are read, so split it.");
-            Table table = Table.Parse(file.Name, File.ReadAllText(path));
-            foreach (string column in Needed)
-                if (!table.Has(column)) return channels.End(ExitCode.InputWrong, $"{table.Name}: the column {column} is missing. A file of drawdowns has the columns {string.Join(", ", Needed)}.");
-            IReadOnlyList<FilmSample> samples = FilmSample.Read(table, request);
-            if (samples.Count == 0) return channels.End(ExitCode.CannotBeMet, $"{table.Name} has no rows, so there is no film to tell of.");
-            if (json) FilmOutput.WriteJson(samples, request, channels.Data);
-            else FilmOutput.WriteCsv(samples, request, channels.Data);
-            return Said(samples, channels);
-        }
-        catch (TableException e)
-        {
-            return channels.End(ExitCode.InputWrong, e.Message);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return channels.End(ExitCode.InputWrong, $"'{path}' could not be read. Check the name and whether you may read it.");
-        }
+        foreach (string column in Needed)
+            if (!table.Has(column)) return channels.End(ExitCode.InputWrong, $"{table.Name}: the column {column} is missing. A file of drawdowns has the columns {string.Join(", ", Needed)}.");
+        IReadOnlyList<FilmSample> samples = FilmSample.Read(table, request);
+        if (samples.Count == 0) return channels.End(ExitCode.CannotBeMet, $"{table.Name} has no rows, so there is no film to tell of.");
+        if (json) FilmOutput.WriteJson(samples, request, channels.Data);
+        else FilmOutput.WriteCsv(samples, request, channels.Data);
+        return Said(samples, channels);
     }
 
     /// <summary>Names what is not known, a line for each sample and reason; a file in which nothing is known cannot be met.</summary>

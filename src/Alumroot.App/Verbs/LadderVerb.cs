@@ -54,16 +54,7 @@ public static class LadderVerb
             if (parsed.GetValue(aim) is { } lab && (colour = LabReading.Of(lab)) is null) return channels.End(ExitCode.InputWrong, $"'--aim-lab {lab}' is no colour. Write its Lab as three numbers, such as \"40 35 10\".");
             if (parsed.GetValue(forms) is { } n && n is < 1 or > LadderAnalysis.MostForms) return channels.End(ExitCode.InputWrong, $"'--forms' is a number of forms from 1 to {LadderAnalysis.MostForms}.");
             if (parsed.GetValue(file) is not { } path) return channels.End(ExitCode.InputWrong, "Name the file with the jars, or write --plan to reckon a row before it is made.");
-            if (TextFile.Read(path, channels) is not { } text) return ExitCode.InputWrong;
-            try
-            {
-                LadderTable table = LadderTable.Read(Table.Parse(Path.GetFileName(path), text));
-                return Run(table, new Asked(wanted, colour, sdPh.Value, parsed.GetValue(forms)), form, channels);
-            }
-            catch (TableException e)
-            {
-                return channels.End(ExitCode.InputWrong, e.Message);
-            }
+            return TextFile.WithTable(path, channels, table => Run(LadderTable.Read(table), new Asked(wanted, colour, sdPh.Value, parsed.GetValue(forms)), form, channels));
         });
         return verb;
     }

@@ -13,7 +13,6 @@ namespace Alumroot.App.Verbs;
 /// <summary><c>alumroot match FILE.csv --aim L A B</c>: which mixture of a few pigments comes nearest to a colour.</summary>
 public static class MatchVerb
 {
-    private const long LargestFileBytes = 32 << 20;
     private const int MostSets = 200_000;
 
     /// <summary>The verb with its options.</summary>
@@ -50,46 +49,32 @@ public static class MatchVerb
             if (surface is { OutsideShare: not (>= 0 and < 1) } or { InsideShare: not (>= 0 and < 1) }) return channels.End(ExitCode.InputWrong, "'--k1' and '--k2' are shares of light, from 0 to below 1.");
             Xyz white = SpectralWeights.For(seen, Spectrum.Regular(380, 5, Enumerable.Repeat(1.0, 81))).White;
             if (Aim(parsed.GetRequiredValue(aim), white) is not { } wantedLab) return channels.End(ExitCode.InputWrong, $"'--aim {string.Join(' ', parsed.GetRequiredValue(aim))}' is no colour. Write its Lab as three numbers, such as --aim 52 38 21, or a screen colour such as #b5533c.");
-            return Run(parsed.GetRequiredValue(file), new Asked(wantedLab, seen, white, n, wanted, surface), parsed.GetValue(json), parsed.GetValue(csv), channels);
+            return TextFile.WithTable(parsed.GetRequiredValue(file), channels, table => Run(PigmentTable.Read(table), new Asked(wantedLab, seen, white, n, wanted, surface), parsed.GetValue(json), parsed.GetValue(csv), channels));
         });
         return verb;
     }
 
     private sealed record Asked(Lab Aim, ViewingCondition Seen, Xyz White, int Most, int Answers, Surface Surface);
 
-    private static int Run(string path, Asked asked, bool json, bool csv, Channels channels)
+    private static int Run(PigmentTable table, Asked asked, bool json, bool csv, Channels channels)
     {
-        try
+        double sets = Sets(table.Pigments.Count, asked.Most);
+        if (sets > MostSets) return channels.End(ExitCode.InputWrong, string.Create(CultureInfo.InvariantCulture, $"{table.Pigments.Count} pigments have {sets:0} mixtures of at most {asked.Most}. Name fewer pigments, or take a smaller --most."));
+        IReadOnlyList<MixtureFound> found = MixtureSearch.Find(new MixtureAsk
         {
-            var file = new FileInfo(path);
-            if (file.Exists && file.Length > LargestFileBytes) return channels.End(ExitCode.InputWrong, $"{file.Name} holds {file.Length >> 20} MiB; at most {LargestFileBytes >> 20} MiB are read.");
-            PigmentTable table = PigmentTable.Read(Table.Parse(file.Name, File.ReadAllText(path)));
-            double sets = Sets(table.Pigments.Count, asked.Most);
-            if (sets > MostSets) return channels.End(ExitCode.InputWrong, string.Create(CultureInfo.InvariantCulture, $"{table.Pigments.Count} pigments have {sets:0} mixtures of at most {asked.Most}. Name fewer pigments, or take a smaller --most."));
-            IReadOnlyList<MixtureFound> found = MixtureSearch.Find(new MixtureAsk
-            {
-                Nanometres = table.Nanometres,
-                Pigments = table.Pigments,
-                Aims = [new ColourAim(asked.Seen, asked.Aim)],
-                MostPigments = asked.Most,
-                Answers = asked.Answers,
-                Surface = asked.Surface,
-            });
-            if (found.Count == 0) return channels.End(ExitCode.CannotBeMet, "No mixture of these pigments could be reckoned.");
-            if (json) MatchOutput.WriteJson(asked.Aim, found, asked.White, channels.Data);
-            else if (csv) MatchOutput.WriteCsv(found, asked.White, channels.Data);
-            else MatchOutput.WriteText(asked.Aim, found, asked.White, table.SpansTold, channels.Data);
-            if (found[0].WorstDeltaE2000 > 5) channels.Messages.WriteLine(string.Create(CultureInfo.InvariantCulture, $"No mixture of these pigments comes near: the best is {found[0].WorstDeltaE2000:0.0} off. A stronger or purer pigment is missing."));
-            return ExitCode.Done;
-        }
-        catch (TableException e)
-        {
-            return channels.End(ExitCode.InputWrong, e.Message);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return channels.End(ExitCode.InputWrong, $"'{path}' could not be read. Check the name and whether you may read it.");
-        }
+            Nanometres = table.Nanometres,
+            Pigments = table.Pigments,
+            Aims = [new ColourAim(asked.Seen, asked.Aim)],
+            MostPigments = asked.Most,
+            Answers = asked.Answers,
+            Surface = asked.Surface,
+        });
+        if (found.Count == 0) return channels.End(ExitCode.CannotBeMet, "No mixture of these pigments could be reckoned.");
+        if (json) MatchOutput.WriteJson(asked.Aim, found, asked.White, channels.Data);
+        else if (csv) MatchOutput.WriteCsv(found, asked.White, channels.Data);
+        else MatchOutput.WriteText(asked.Aim, found, asked.White, table.SpansTold, channels.Data);
+        if (found[0].WorstDeltaE2000 > 5) channels.Messages.WriteLine(string.Create(CultureInfo.InvariantCulture, $"No mixture of these pigments comes near: the best is {found[0].WorstDeltaE2000:0.0} off. A stronger or purer pigment is missing."));
+        return ExitCode.Done;
     }
 
     private static Lab? Aim(string[] typed, Xyz white)

@@ -1,4 +1,5 @@
 using Alumroot.App.Output;
+using Alumroot.Quantities.Tables;
 
 namespace Alumroot.App.Verbs;
 
@@ -24,6 +25,20 @@ internal static class TextFile
         {
             channels.Messages.WriteLine($"'{path}' could not be read. Check the name and whether you may read it.");
             return null;
+        }
+    }
+
+    /// <summary>Reads the file as a table and goes on with it; a file that cannot be read, and a row that is wrong, end the verb with the place and the reason.</summary>
+    public static int WithTable(string path, Channels channels, Func<Table, int> run)
+    {
+        if (Read(path, channels) is not { } text) return ExitCode.InputWrong;
+        try
+        {
+            return run(Table.Parse(Path.GetFileName(path), text));
+        }
+        catch (TableException e)
+        {
+            return channels.End(ExitCode.InputWrong, e.Message);
         }
     }
 }

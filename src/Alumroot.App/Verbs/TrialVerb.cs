@@ -43,17 +43,8 @@ public static class TrialVerb
             if (word is not ("design" or "analyse" or "next")) return channels.End(ExitCode.InputWrong, $"'trial {word}' is not known. It is 'trial design', 'trial analyse' or 'trial next'.");
             Form form = parsed.GetValue(json) ? Form.Json : parsed.GetValue(csv) ? Form.Csv : Form.Text;
             if (SubjectKey.TryRead(path) is { Class: SubjectClass.Trial } key && word != "design") return StudioVerb.Run(parsed.GetValue(folder), StudioAccess.Read, channels, studio => OfRecord(studio, key, channels, Told));
-            if (TextFile.Read(path, channels) is not { } text) return ExitCode.InputWrong;
-            if (word == "design") return Design(text, form, channels);
-            try
-            {
-                TrialTable table = TrialTable.Read(Table.Parse(Path.GetFileName(path), text), parsed.GetValue(response) ?? []);
-                return Told(table, null);
-            }
-            catch (TableException e)
-            {
-                return channels.End(ExitCode.InputWrong, e.Message);
-            }
+            if (word == "design") return TextFile.Read(path, channels) is { } text ? Design(text, form, channels) : ExitCode.InputWrong;
+            return TextFile.WithTable(path, channels, table => Told(TrialTable.Read(table, parsed.GetValue(response) ?? []), null));
 
             int Told(TrialTable table, Func<string, double>? readingSd) =>
                 word == "analyse" ? Analyse(table, !parsed.GetValue(single), form, channels) : Next(table, parsed.GetValue(aim) ?? [], parsed.GetValue(not) ?? [], readingSd, form, channels);

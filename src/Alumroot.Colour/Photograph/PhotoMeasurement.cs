@@ -37,7 +37,7 @@ public sealed record PhotoColour(string Id, Lab Colour, double? IntervalDeltaE20
 /// <param name="LeftOutMeanDeltaE2000">Mean distance of the target's patches, each told from the others; null without a target.</param>
 /// <param name="LeftOutMostDeltaE2000">The largest such distance.</param>
 /// <param name="LightUnevenPercent">By how much the light differs between the places that count; null when there was no surround to tell.</param>
-/// <param name="PatchesClipped">Patches of the target that were left out because a channel stood at an end of its scale.</param>
+/// <param name="PatchesClipped">Patches of the target that were left out because a channel stood at the upper end of its scale.</param>
 public sealed record PhotoAnswer(
     IReadOnlyList<PhotoColour> Colours, IReadOnlyList<string> Unread, CorrectionKind Kind, bool ToneStraightened,
     double? LeftOutMeanDeltaE2000, double? LeftOutMostDeltaE2000, double? LightUnevenPercent, int PatchesClipped)
