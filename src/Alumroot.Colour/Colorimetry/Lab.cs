@@ -48,7 +48,9 @@ public readonly record struct Lab(double L, double A, double B)
     /// <summary>How fast L*, a* and b* grow with the cube-root signals of X, Y, Z: the slope of the signal at a ratio to the white.</summary>
     internal static double SignalSlope(double ratio) => ratio > Bend * Bend * Bend ? 1 / (3 * Math.Cbrt(ratio) * Math.Cbrt(ratio)) : Steep;
 
-    private static double Compressed(double t) => t > Bend * Bend * Bend ? Math.Cbrt(t) : Steep * t + Foot;
+    /// <summary>The signal that lightness counts by: a cube root, and a straight line near nothing.</summary>
+    internal static double Compressed(double t) => t > Bend * Bend * Bend ? Math.Cbrt(t) : Steep * t + Foot;
 
-    private static double Expanded(double f) => f > Bend ? f * f * f : (f - Foot) / Steep;
+    /// <summary>The ratio to the white behind a signal.</summary>
+    internal static double Expanded(double f) => f > Bend ? f * f * f : (f - Foot) / Steep;
 }

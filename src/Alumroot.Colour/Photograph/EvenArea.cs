@@ -1,3 +1,5 @@
+using Alumroot.Colour.Colorimetry;
+
 namespace Alumroot.Colour.Photograph;
 
 /// <summary>An area of one colour in a picture that was made smaller.</summary>
@@ -14,7 +16,7 @@ internal readonly record struct EvenArea(PixelPoint Middle, int PixelCount, doub
 
     /// <summary>Areas that could be patches of a target.</summary>
     /// <param name="picture">The smaller picture.</param>
-    /// <param name="step">Pixels that differ by more than this from a neighbour are an edge, in cube roots of light.</param>
+    /// <param name="step">Pixels that differ by more than this from a neighbour are an edge, in signals of lightness.</param>
     /// <param name="mostElongation">The largest ratio of the spreads along and across.</param>
     internal static List<EvenArea> Of(SmallPicture picture, float step, double mostElongation = 7)
     {
@@ -60,7 +62,7 @@ internal readonly record struct EvenArea(PixelPoint Middle, int PixelCount, doub
     }
 }
 
-/// <summary>A picture made smaller, as cube roots of light.</summary>
+/// <summary>A picture made smaller, as the signals that lightness counts by: near nothing a cube root would make edges of a camera's noise.</summary>
 internal sealed class SmallPicture
 {
     private const int LongestSide = 720;
@@ -96,7 +98,7 @@ internal sealed class SmallPicture
                 }
                 double n = step * step;
                 int at = 3 * (y * w + x);
-                (values[at], values[at + 1], values[at + 2]) = ((float)Math.Cbrt(r / n), (float)Math.Cbrt(g / n), (float)Math.Cbrt(b / n));
+                (values[at], values[at + 1], values[at + 2]) = ((float)Lab.Compressed(r / n), (float)Lab.Compressed(g / n), (float)Lab.Compressed(b / n));
             }
         return new(w, h, step, values);
     }
@@ -122,13 +124,11 @@ internal sealed class SmallPicture
             for (int x = cx - k; x <= cx + k; x++)
             {
                 int at = 3 * (y * Width + x);
-                r += Cube(_values[at]);
-                g += Cube(_values[at + 1]);
-                b += Cube(_values[at + 2]);
+                r += Lab.Expanded(_values[at]);
+                g += Lab.Expanded(_values[at + 1]);
+                b += Lab.Expanded(_values[at + 2]);
             }
         double n = (2 * k + 1) * (2 * k + 1);
         return new(r / n, g / n, b / n);
-
-        static double Cube(double v) => v * v * v;
     }
 }

@@ -50,6 +50,17 @@ public sealed class TargetFinderTests
     }
 
     [Fact]
+    public void Strong_colours_that_the_file_cuts_off_are_proposed_too()
+    {
+        for (ulong seed = 1; seed <= 12; seed++)
+        {
+            var photo = new SimulatedPhoto(seed, strong: true);
+            IReadOnlyList<Quad> things = ThingFinder.Find(photo.Picture, photo.Target, 24);
+            Assert.All(photo.Swatches, s => Assert.Contains(things, t => t.Middle.DistanceTo(s.Swatch.Corners.Middle) < 4));
+        }
+    }
+
+    [Fact]
     public void A_target_with_other_colours_is_not_taken_for_this_one()
     {
         var photo = new SimulatedPhoto(201);
