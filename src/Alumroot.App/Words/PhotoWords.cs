@@ -38,7 +38,7 @@ public static class PhotoWords
         foreach (string id in answer.Unread) yield return $"{id}: lies outside the picture or has too few pixels, so it was not read.";
         foreach (PhotoColour c in answer.Colours.Where(c => c.IsClipped))
             yield return c.ClippedLow
-                ? $"{c.Id}: a channel of the picture is cut off at nothing, as with strong yellows, oranges and blue-greens. How far below it would lie is reckoned from strong colours of the target, and the span is wider for it. More light, a picture kept in a wider colour space (Display P3), or an instrument tells more."
+                ? $"{c.Id}: a channel of the picture is cut off at nothing, as with strong yellows, oranges and blue-greens. {(answer.Kind > CorrectionKind.Card ? "How far beyond it lies is reckoned from what is usual, and its span is wider for it" : "The true colour may be stronger")}. More light, a picture kept in a wider colour space (Display P3), or an instrument tells more."
                 : $"{c.Id}: a channel of the camera stands at the upper end of its scale, so the true colour may be lighter or stronger. Take the picture with less light.";
         foreach (PhotoColour c in answer.Colours.Where(c => c.DistanceFromPatches > FarFromPatches)) yield return $"{c.Id}: no patch of the target is near this colour ({Round(c.DistanceFromPatches)} in CIEDE2000), so it is told from farther ones.";
         foreach (PhotoColour c in answer.Colours.Where(c => c.LeftOutShare > 0.2)) yield return $"{c.Id}: {Round(100 * c.LeftOutShare)} % of its pixels were left out as dust, gleam or edge. A rough or shiny thing has no single colour.";

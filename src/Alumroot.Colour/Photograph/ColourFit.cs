@@ -37,7 +37,7 @@ internal sealed class ColourFit
         LeftOut = new Lab[count];
     }
 
-    /// <summary>Mean distance of the patches, each predicted from the others.</summary>
+    /// <summary>Mean distance of the patches that are not cut off, each predicted from the others.</summary>
     internal double LeftOutMean { get; private set; }
 
     /// <summary>The colour of each patch as predicted from the others.</summary>
@@ -50,7 +50,7 @@ internal sealed class ColourFit
     internal CorrectionShape Shape => _shape;
 
     /// <summary>Fits; null when the patches do not settle it.</summary>
-    /// <param name="patches">Patches that are not clipped; four at least.</param>
+    /// <param name="patches">Patches that are not clipped above; four at least.</param>
     /// <param name="prior">Nine entries, row by row, of the matrix that is expected before any patch is seen.</param>
     /// <param name="shape">How supple it is.</param>
     /// <param name="white">The white that the truths are seen against.</param>
@@ -139,7 +139,7 @@ internal sealed class ColourFit
     /// <summary>Leaves out each patch in turn: its error is the inverse of its block of the inverse, times its share of the weights.</summary>
     private bool Judge(IReadOnlyList<TrainingPatch> patches, double[] y)
     {
-        int n = 3 * _count;
+        int n = 3 * _count, whole = 0;
         double sum = 0, standard = 0;
         Span<double> block = stackalloc double[9], e = stackalloc double[3];
         for (int i = 0; i < _count; i++)
@@ -157,11 +157,13 @@ internal sealed class ColourFit
             LeftOut[i] = _metrics[i].After(-e[0], -e[1], -e[2]);
             double distance = Ciede2000.Of(patches[i].Truth, LeftOut[i]).DeltaE;
             if (!double.IsFinite(distance)) return false;
+            if (patches[i].Seen.IsCut) continue;
             sum += distance;
+            whole++;
         }
-        LeftOutMean = sum / _count;
+        LeftOutMean = sum / whole;
         Scatter = Math.Sqrt(standard / n);
-        return double.IsFinite(Scatter);
+        return whole > 0 && double.IsFinite(Scatter);
     }
 
     private static void FillFeatures(LinearRgb seen, Span<double> f)

@@ -14,13 +14,13 @@ internal sealed class CorrectionMean
     private readonly WeighedFit[] _fits;
     private readonly LinearRgb _meanOfPicture;
 
-    internal CorrectionMean(IReadOnlyList<WeighedFit> fits, IReadOnlyList<Lab> truths, LinearRgb meanOfPicture)
+    internal CorrectionMean(IReadOnlyList<WeighedFit> fits, IReadOnlyList<SeenPatch> patches, LinearRgb meanOfPicture)
     {
         double sum = fits.Sum(f => f.Weight);
         _fits = [.. fits.Select(f => f with { Weight = f.Weight / sum }).OrderByDescending(f => f.Weight)];
         _meanOfPicture = meanOfPicture;
-        LeftOut = [.. truths.Select((_, k) => Mean(_fits.Select(f => (f.Weight, f.Fit.LeftOut[k]))))];
-        double[] off = [.. truths.Zip(LeftOut, (truth, told) => Ciede2000.Of(truth, told).DeltaE)];
+        LeftOut = [.. patches.Select((p, k) => p.Reading.IsCut ? (Lab?)null : Mean(_fits.Select(f => (f.Weight, f.Fit.LeftOut[k]))))];
+        double[] off = [.. patches.Zip(LeftOut).Where(p => p.Second is not null).Select(p => Ciede2000.Of(p.First.Truth, p.Second!.Value).DeltaE)];
         (LeftOutMean, LeftOutMost) = (off.Average(), off.Max());
     }
 
@@ -30,8 +30,8 @@ internal sealed class CorrectionMean
     /// <summary>Whether tones are straightened in more than half of the weight.</summary>
     internal bool StraightensTones => _fits.Where(f => !f.Tone.IsPlain).Sum(f => f.Weight) > 0.5;
 
-    /// <summary>The colour of each patch as told from the others.</summary>
-    internal IReadOnlyList<Lab> LeftOut { get; }
+    /// <summary>The colour of each patch as told from the others; null where a channel is cut off.</summary>
+    internal IReadOnlyList<Lab?> LeftOut { get; }
 
     /// <summary>Mean distance of the patches, each told from the others.</summary>
     internal double LeftOutMean { get; }

@@ -31,7 +31,7 @@ internal sealed class CorrectionSearch
         (ColourFit Fit, ToneCurve Tone, double Error)[] all = [.. (bent.IsPlain ? [default] : (ToneCurve[])[default, bent]).SelectMany(tone => search.Fitted(tone).Select(fit => (fit, tone, fit.LeftOutMean / (tone.IsPlain ? 1 : ToneGain))))];
         if (all.Length == 0) return null;
         double least = all.Min(a => a.Error);
-        return new CorrectionMean([.. all.Select(a => new WeighedFit(a.Fit, a.Tone, Math.Pow(least / a.Error, PowerPerPatch * patches.Count)))], [.. patches.Select(p => p.Truth)], meanOfPicture);
+        return new CorrectionMean([.. all.Select(a => new WeighedFit(a.Fit, a.Tone, Math.Pow(least / a.Error, PowerPerPatch * patches.Count)))], patches, meanOfPicture);
     }
 
     /// <summary>How far a plain matrix leaves each patch from what the others tell: what a wrong or a turned reference cannot make small.</summary>

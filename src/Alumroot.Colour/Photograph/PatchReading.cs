@@ -33,6 +33,9 @@ internal readonly record struct PatchReading(LinearRgb Mean, LinearRgb Scatter, 
     /// <summary>True when it can serve to learn the correction: a channel that is cut off below nothing is told with a doubt of its own, one that is cut off above is not told.</summary>
     internal bool CanTeach => !IsClipped || ClippedLow;
 
+    /// <summary>True when a channel is wholly cut off below nothing.</summary>
+    internal bool IsCut => IsWhollyCut(Math.Max(CutShare.R, Math.Max(CutShare.G, CutShare.B)));
+
     /// <summary>Whether so much of a channel is cut off that its pixels do not tell how far below nothing it would lie.</summary>
     internal static bool IsWhollyCut(double cutShare) => cutShare > WhollyCut;
 

@@ -45,7 +45,7 @@ public sealed record PhotoAnswer(
     /// <summary>The grid of patches that was used; null without a target.</summary>
     public required TargetGrid? Grid { get; init; }
 
-    /// <summary>The colour of each patch of the target as told from the others, in the order of the reference; null where a patch was left out.</summary>
+    /// <summary>The colour of each patch of the target as told from the others, in the order of the reference; null where a patch was left out or a channel is cut off.</summary>
     public required IReadOnlyList<Lab?> PatchesToldFromOthers { get; init; }
 }
 
@@ -97,7 +97,8 @@ public static class PhotoMeasurement
                 places.Add(i);
             }
         }
-        if (read.Count < LeastPatches || 2 * read.Count < ask.Truths.Count) return (null, PhotoTrouble.TooFewPatches);
+        int whole = read.Count(p => !p.Reading.IsCut);
+        if (whole < LeastPatches || 2 * whole < ask.Truths.Count) return (null, PhotoTrouble.TooFewPatches);
         Xyz white = ColourNames.White;
         if (CorrectionSearch.MatrixOff(read, mean, ask.Picture.Colours, white) > MostMatrixOff || CorrectionSearch.Find(read, mean, ask.Picture.Colours, white) is not { } best) return (null, PhotoTrouble.NotThisTarget);
         var colours = new List<PhotoColour>();
