@@ -1,3 +1,4 @@
+using System.CommandLine;
 using System.Net;
 using System.Net.Sockets;
 using Alumroot.App.Output;
@@ -18,6 +19,9 @@ public sealed class CommandLineTests
     [InlineData("--port abc", "'abc' cannot be read as the value of '--port'")]
     [InlineData("serve twice", "'twice' was not expected after 'serve'")]
     [InlineData("serve --demo --studio here", "'--studio' and '--demo' name two studios")]
+    [InlineData("film x.csv --thickness 1,5 --over 0.8", "'1,5' after '--thickness' has a comma")]
+    [InlineData("film x.csv --thickness thick --over 0.8", "'thick' after '--thickness' is no number")]
+    [InlineData("match x.csv --aim 52 38 21 --k1 0,04", "'0,04' after '--k1' has a comma")]
     [InlineData("lokup madder", "The nearest is 'lookup'")]
     [InlineData("lookup", "'lookup' needs WORDS after it: a plant")]
     [InlineData("help srve", "There is no verb 'srve'")]
@@ -66,6 +70,15 @@ public sealed class CommandLineTests
         (int code, string data, _) = await Run("--version");
         Assert.Equal(ExitCode.Done, code);
         Assert.Matches(@"^alumroot \d+\.\d+\.\d+", data);
+    }
+
+    [Fact]
+    public void No_number_is_read_with_a_comma()
+    {
+        // A general parser would take the comma for a thousands mark and make 15 of 1,5.
+        Option[] numbers = [.. AllVerbs.Build(new Channels(TextWriter.Null, TextWriter.Null)).SelectMany(v => v.Options).Where(o => (Nullable.GetUnderlyingType(o.ValueType) ?? o.ValueType) is { } type && (type == typeof(double) || type == typeof(decimal) || type == typeof(float) || type == typeof(int) || type == typeof(long)))];
+        Assert.True(numbers.Length > 5);
+        Assert.All(numbers, o => Assert.NotEmpty(new Command("any") { o }.Parse([o.Name, "1,5"]).Errors));
     }
 
     [Fact]

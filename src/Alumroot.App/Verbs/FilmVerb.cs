@@ -22,12 +22,12 @@ public static class FilmVerb
     {
         ArgumentNullException.ThrowIfNull(channels);
         var file = new Argument<string?>("file") { HelpName = "FILE.csv", Arity = ArgumentArity.ZeroOrOne, Description = "columns sample, wavelength_nm, r_over_black, r_black, r_over_white, r_white, thickness (may be left out), reflectances 0 to 1" };
-        var thickness = new Option<double?>("--thickness") { HelpName = "X", Description = "predict a film of this thickness, in the unit of the file, over --over" };
-        var over = new Option<double?>("--over") { HelpName = "R", Description = "reflectance of the ground to predict over, 0 to 1" };
-        var k1 = new Option<double>("--k1") { HelpName = "SHARE", Description = "share of light that the surface throws back outside: 0.04 for gloss; 0 when left out" };
-        var k2 = new Option<double>("--k2") { HelpName = "SHARE", Description = "share that the surface throws back inside: 0.4 to 0.6 for a binder; 0 when left out" };
+        Option<double?> thickness = NumberOption.Of("--thickness", "X", "predict a film of this thickness, in the unit of the file, over --over");
+        Option<double?> over = NumberOption.Of("--over", "R", "reflectance of the ground to predict over, 0 to 1");
+        Option<double?> k1 = NumberOption.Of("--k1", "SHARE", "share of light that the surface throws back outside: 0.04 for gloss; 0 when left out");
+        Option<double?> k2 = NumberOption.Of("--k2", "SHARE", "share that the surface throws back inside: 0.4 to 0.6 for a binder; 0 when left out");
         var excluded = new Option<bool>("--gloss-excluded") { Description = "the instrument does not see what the surface throws back" };
-        var reading = new Option<double>("--reading") { HelpName = "R", DefaultValueFactory = _ => UsualReading, Description = "nine readings in ten lie so near the truth; 0.002 when left out" };
+        Option<double?> reading = NumberOption.Of("--reading", "R", "nine readings in ten lie so near the truth; 0.002 when left out");
         var cases = new Option<string?>("--cases") { HelpName = "FILE.csv", Description = "instead of a file of drawdowns: the arithmetic of films, one case a line (columns id, kind, inputs)" };
         var json = new Option<bool>("--json") { Description = "one JSON document instead of a table" };
         var csv = new Option<bool>("--csv") { Description = "a table with commas, which is also what comes without it" };
@@ -44,7 +44,7 @@ public static class FilmVerb
             string? table = parsed.GetValue(file), list = parsed.GetValue(cases);
             if ((table is null) == (list is null)) return channels.End(ExitCode.InputWrong, "'film' takes either a file of drawdowns or --cases with a file of cases.");
             if (list is not null) return CaseFile.Answer(list, FilmCases.Of, channels);
-            var request = new FilmRequest(new Surface(parsed.GetValue(k1), parsed.GetValue(k2), !parsed.GetValue(excluded)), parsed.GetValue(reading), parsed.GetValue(thickness), parsed.GetValue(over));
+            var request = new FilmRequest(new Surface(parsed.GetValue(k1) ?? 0, parsed.GetValue(k2) ?? 0, !parsed.GetValue(excluded)), parsed.GetValue(reading) ?? UsualReading, parsed.GetValue(thickness), parsed.GetValue(over));
             return Mistake(request) is { } mistake ? channels.End(ExitCode.InputWrong, mistake) : TextFile.WithTable(table!, channels, read => Run(read, request, parsed.GetValue(json), channels));
         });
         return verb;

@@ -25,8 +25,8 @@ public static class MatchVerb
         var observer = new Option<int>("--observer") { HelpName = "DEGREES", DefaultValueFactory = _ => 2, Description = "2 or 10 degrees; 2 when left out" };
         var most = new Option<int>("--most") { HelpName = "N", DefaultValueFactory = _ => 3, Description = "at most so many pigments, 1 to 5; 3 when left out" };
         var answers = new Option<int>("--answers") { HelpName = "N", DefaultValueFactory = _ => 3, Description = "so many mixtures, best first; 3 when left out" };
-        var k1 = new Option<double>("--k1") { HelpName = "SHARE", Description = "share of light that the surface throws back outside: 0.04 for gloss; 0 when left out" };
-        var k2 = new Option<double>("--k2") { HelpName = "SHARE", Description = "share that the surface throws back inside: 0.4 to 0.6 for a binder; 0 when left out" };
+        Option<double?> k1 = NumberOption.Of("--k1", "SHARE", "share of light that the surface throws back outside: 0.04 for gloss; 0 when left out");
+        Option<double?> k2 = NumberOption.Of("--k2", "SHARE", "share that the surface throws back inside: 0.4 to 0.6 for a binder; 0 when left out");
         var json = new Option<bool>("--json") { Description = "one JSON document instead of text" };
         var csv = new Option<bool>("--csv") { Description = "a table with commas" };
         var verb = new Verb(
@@ -45,7 +45,7 @@ public static class MatchVerb
             (int n, int wanted) = (parsed.GetValue(most), parsed.GetValue(answers));
             if (n is < 1 or > MixtureSearch.MostPigments) return channels.End(ExitCode.InputWrong, $"'--most' is a number of pigments from 1 to {MixtureSearch.MostPigments}.");
             if (wanted is < 1 or > 50) return channels.End(ExitCode.InputWrong, "'--answers' is a number of mixtures from 1 to 50.");
-            var surface = new Surface(parsed.GetValue(k1), parsed.GetValue(k2));
+            var surface = new Surface(parsed.GetValue(k1) ?? 0, parsed.GetValue(k2) ?? 0);
             if (surface is { OutsideShare: not (>= 0 and < 1) } or { InsideShare: not (>= 0 and < 1) }) return channels.End(ExitCode.InputWrong, "'--k1' and '--k2' are shares of light, from 0 to below 1.");
             Xyz white = SpectralWeights.For(seen, Spectrum.Regular(380, 5, Enumerable.Repeat(1.0, 81))).White;
             if (Aim(parsed.GetRequiredValue(aim), white) is not { } wantedLab) return channels.End(ExitCode.InputWrong, $"'--aim {string.Join(' ', parsed.GetRequiredValue(aim))}' is no colour. Write its Lab as three numbers, such as --aim 52 38 21, or a screen colour such as #b5533c.");
