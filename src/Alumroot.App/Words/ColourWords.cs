@@ -18,7 +18,8 @@ public static class ColourWords
         if (Math.Abs(difference.ChromaPart) >= WorthAWord) words.Add(difference.ChromaPart > 0 ? "stronger" : "duller");
         if (Math.Abs(difference.HuePart) >= WorthAWord) words.Add(Turned(first.HueDegrees, difference.HuePart > 0));
         string how = words.Count > 0 ? string.Join(", ", words) : "alike";
-        return difference.DeltaE2000 < HardlySeen ? $"hardly to be told apart ({how})" : how;
+        if (difference.DeltaE2000 >= HardlySeen) return how;
+        return words.Count == 0 ? "hardly to be told apart" : $"hardly to be told apart ({how})";
     }
 
     /// <summary>The next of red, yellow, green, blue in the sense of turning.</summary>

@@ -24,7 +24,7 @@ internal static class MatchWords
 
     /// <summary>How near a mixture should come: "0.4 off (a little lighter)".</summary>
     internal static string Off(Lab aim, MixtureFound mixture) =>
-        string.Create(CultureInfo.InvariantCulture, $"reckoned {mixture.WorstDeltaE2000:0.0} off the aim ({ColourWords.Of(aim, ColourDifference.Between(aim, mixture.Labs[0]))})");
+        string.Create(CultureInfo.InvariantCulture, $"reckoned {mixture.WorstDeltaE2000:0.0} off the aim, {ColourWords.Of(aim, ColourDifference.Between(aim, mixture.Labs[0]))}");
 
     /// <summary>When even the best is far.</summary>
     internal static string Far(double off) => string.Create(CultureInfo.InvariantCulture, $"Cannot reach: the best of these mixtures is {off:0.0} off. A stronger or purer pigment is missing.");

@@ -8,8 +8,8 @@ public static class ThingFinder
     // Share of the picture that a thing worth measuring takes up at least.
     private const double LeastShare = 0.0006;
 
-    // What is read is well inside the area; a strip of card may be eight times as long as wide.
-    private const double InsideShare = 0.72, MostElongation = 64;
+    // What is read is well inside the area; a strip of card may be twelve times as long as wide.
+    private const double InsideShare = 0.72, MostElongation = 150;
 
     /// <summary>The largest even areas, in reading order: from the top, and from the left in lines.</summary>
     /// <param name="picture">The picture.</param>
