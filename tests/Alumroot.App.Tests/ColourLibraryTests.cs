@@ -38,6 +38,26 @@ public sealed class ColourLibraryTests
         Assert.Equal("wet paste, lake of pH 5.5", (await Shown(studio, "order=earliest"))[0]);
         Assert.Equal("wet paste, lake of pH 5.5", (await Shown(studio, "order=hue"))[0]);
 
+        // Hue by the last word of the plain name, chroma (45, 12 gives 46.6) and lightness by bands.
+        Assert.Equal(["painted in watercolour, lake of pH 5.5"], await Shown(studio, "hue=red"));
+        Assert.Equal(2, (await Shown(studio, "hue=gray")).Count);
+        Assert.Equal(["painted in watercolour, lake of pH 5.5"], await Shown(studio, "strength=2"));
+        Assert.Equal(2, (await Shown(studio, "strength=0")).Count);
+        Assert.Equal(["painted in watercolour, lake of pH 5.5"], await Shown(studio, "light=1"));
+        Assert.Equal(2, (await Shown(studio, "light=2")).Count);
+        Assert.Empty(await Shown(studio, "light=2&hue=red"));
+        Assert.Contains("Colours: red, chroma 30 to below 50, L* 30 to below 50", (await studio.GetAsync("/print/colour-card?hue=red&strength=2&light=1")).Text, StringComparison.Ordinal);
+
+        // What is asked to be near is told how far each is: row 23 again.
+        Assert.Contains("4.3 from the colour asked for", (await studio.GetAsync("/colours?near=50+2.5+0&of=weld")).Text, StringComparison.Ordinal);
+
+        // The plot names its dots, and a table beneath says the same: hue and chroma of (45, 12) by hand.
+        OpenStudio.Seen plot = await studio.GetAsync("/colours?medium=watercolour&order=hue");
+        Assert.DoesNotContain("plot-number", plot.Html, StringComparison.Ordinal);
+        plot = await studio.GetAsync("/colours?order=hue");
+        Assert.Equal(3, plot.Html.Split("class=\"plot-number\"").Length - 1);
+        Assert.Matches("15 47 40 within 1.0 ", plot.Text);
+
         IReadOnlyList<LakeColour> all = LakeColour.All(studio.Store);
         string a = $"{all.Single(c => c.Read.State == SwatchState.Wet).Id}", b = $"{all.Single(c => c.Read.State == SwatchState.Dry).Id}";
         Assert.Contains("4.3, ", (await studio.GetAsync($"/colours/compare?a={a}&b={b}")).Text, StringComparison.Ordinal);

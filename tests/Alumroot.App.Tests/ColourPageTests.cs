@@ -58,8 +58,13 @@ public sealed class ColourPageTests
         page = await studio.UploadAsync(FormTo(page, "/colours/photo"), await Bytes("photo.jpg"), "photo.jpg");
         Assert.Contains("only differences within this photograph can be told", page.Text, StringComparison.Ordinal);
         Assert.Contains("not bounded", page.Text, StringComparison.Ordinal);
+        Assert.Contains("beside area 1, roughly", page.Text, StringComparison.Ordinal);
+        Assert.Contains("Each area as the camera wrote it", page.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("nine times in ten the truth", page.Text, StringComparison.OrdinalIgnoreCase);
         page = await studio.GetAsync(page.Address.Split('?')[0] + "?card=1");
         Assert.Contains("Card only", page.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("beside area 1", page.Text, StringComparison.Ordinal);
+        Assert.Contains("nine times in ten the truth", page.Text, StringComparison.OrdinalIgnoreCase);
     }
 
     [Fact]

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Alumroot.App.Words;
 using Alumroot.Colour.Colorimetry;
 using Alumroot.Paint.Recipes;
@@ -12,28 +11,36 @@ namespace Alumroot.App.Colours;
 internal sealed class ColourQuery(Func<string, string?> typed)
 {
     /// <summary>Names of the fields.</summary>
-    internal const string Order = "order", State = "state", Of = "of", Dyestuff = "dyestuff", Salt = "salt", PhBand = "ph", Medium = "medium", Near = "near";
+    internal const string Order = "order", State = "state", Of = "of", Dyestuff = "dyestuff", Salt = "salt", PhBand = "ph", Medium = "medium", Near = "near", Hue = "hue", Strength = "strength", Lightness = "light";
 
     /// <summary>The word for what the record does not tell.</summary>
     internal const string NotTold = "not-told";
 
-    private static readonly double[] Edges = [5, 6, 7, 8];
+    private static readonly Bands OfPh = new(5, 6, 7, 8), OfChroma = new(10, 30, 50), OfLightness = new(30, 50, 70);
 
-    private static readonly string[] Fields = [Order, State, Of, Dyestuff, Salt, PhBand, Medium, Near];
+    private static readonly string[] Fields = [Order, State, Of, Dyestuff, Salt, PhBand, Medium, Near, Hue, Strength, Lightness];
 
     /// <summary>The orders that are offered.</summary>
     internal static IReadOnlyList<(string Key, string Words)> Orders { get; } =
         [("", "latest first"), ("earliest", "earliest first"), ("hue", "by hue"), ("chroma", "strongest first"), ("weakest", "weakest first"), ("lightness", "lightest first"), ("darkest", "darkest first")];
 
     /// <summary>The bands of pH that are offered; a pH on an edge belongs to the band above it.</summary>
-    internal static IReadOnlyList<(string Key, string Words)> Bands { get; } =
-        [("", "any"), .. Enumerable.Range(0, Edges.Length + 1).Select(i => ($"{i}", Band(i))), (NotTold, "not told")];
+    internal static IReadOnlyList<(string Key, string Words)> PhBands { get; } = [("", "any"), .. OfPh.All, (NotTold, "not told")];
+
+    /// <summary>The bands of chroma that are offered.</summary>
+    internal static IReadOnlyList<(string Key, string Words)> Strengths { get; } = [("", "any"), .. OfChroma.All];
+
+    /// <summary>The bands of L* that are offered.</summary>
+    internal static IReadOnlyList<(string Key, string Words)> Lightnesses { get; } = [("", "any"), .. OfLightness.All];
+
+    /// <summary>The colour to be near; null when none can be read.</summary>
+    internal Lab? Aim => Typed(Near) is { } near ? LabReading.Of(near) : null;
 
     /// <summary>A field as it was typed; null when it is blank.</summary>
     internal string? Typed(string field) => typed(field)?.Trim() is { Length: > 0 } text ? text : null;
 
     /// <summary>Why the colour to be near could not be read; null when it could or none is typed.</summary>
-    internal string? Trouble => Typed(Near) is { } near && LabReading.Of(near) is null ? $"Nearest to: '{near}' is no Lab. Write three numbers, such as 46 23 13." : null;
+    internal string? Trouble => Typed(Near) is { } near && Aim is null ? $"Nearest to: '{near}' is no Lab. Write three numbers, such as 46 23 13." : null;
 
     /// <summary>Whether anything narrows the colours.</summary>
     internal bool Narrows => Fields.Any(f => f is not (Order or Near) && Typed(f) is not null);
@@ -44,8 +51,8 @@ internal sealed class ColourQuery(Func<string, string?> typed)
     /// <summary>What narrows them in words, such as "weld, dry"; empty when nothing does.</summary>
     internal string Words => string.Join(", ", new[]
     {
-        Typed(Dyestuff), Typed(Salt), Typed(Of), Enum.GetValues<SwatchState>().Where(s => SubjectLine.Word(s) == Typed(State)).Select(SwatchWords.Of).FirstOrDefault(),
-        Typed(PhBand) is { } band ? $"pH {Bands.FirstOrDefault(b => b.Key == band).Words}" : null, Typed(Medium) is { } medium ? MediumName(medium) : null,
+        Typed(Hue), Typed(Dyestuff), Typed(Salt), Typed(Of), Enum.GetValues<SwatchState>().Where(s => SubjectLine.Word(s) == Typed(State)).Select(SwatchWords.Of).FirstOrDefault(),
+        Told("chroma", OfChroma.In(Typed(Strength))), Told("L*", OfLightness.In(Typed(Lightness))), Told("pH", PhBands.Skip(1).FirstOrDefault(b => b.Key == Typed(PhBand)).Words), Typed(Medium) is { } medium ? MediumName(medium) : null,
     }.Where(w => !string.IsNullOrEmpty(w)));
 
     /// <summary>The colours that are wanted, in order.</summary>
@@ -56,7 +63,10 @@ internal sealed class ColourQuery(Func<string, string?> typed)
         if (Typed(Of) is { } of) shown = shown.Where(c => $"{c.Subject} {c.Dyestuff} {c.Salt}".Contains(of, StringComparison.OrdinalIgnoreCase));
         if (Typed(Dyestuff) is { } dyestuff) shown = shown.Where(c => Is(c.Dyestuff, dyestuff));
         if (Typed(Salt) is { } salt) shown = shown.Where(c => Is(c.Salt, salt));
-        if (Typed(PhBand) is { } band) shown = shown.Where(c => BandOf(c.Ph) == band);
+        if (Typed(Hue) is { } hue) shown = shown.Where(c => Is(c.HueWord, hue));
+        if (Typed(Strength) is { } strength) shown = shown.Where(c => OfChroma.Of(c.Lab.Chroma) == strength);
+        if (Typed(Lightness) is { } light) shown = shown.Where(c => OfLightness.Of(c.Lab.L) == light);
+        if (Typed(PhBand) is { } band) shown = shown.Where(c => (c.Ph is { } ph ? OfPh.Of(ph.Ph) : NotTold) == band);
         if (Typed(Medium) is { } medium) shown = shown.Where(c => Is(c.Medium ?? "", medium));
         shown = Typed(Order) switch
         {
@@ -68,7 +78,7 @@ internal sealed class ColourQuery(Func<string, string?> typed)
             "darkest" => shown.OrderBy(c => c.Lab.L),
             _ => shown.OrderByDescending(c => c.At),
         };
-        return [.. Typed(Near) is { } near && LabReading.Of(near) is { } aim ? shown.OrderBy(c => Ciede2000.Of(aim, c.Lab).DeltaE) : shown];
+        return [.. Aim is { } aim ? shown.OrderBy(c => Ciede2000.Of(aim, c.Lab).DeltaE) : shown];
     }
 
     /// <summary>A medium by its key, in words.</summary>
@@ -76,7 +86,5 @@ internal sealed class ColourQuery(Func<string, string?> typed)
 
     private static bool Is(string told, string wanted) => wanted == NotTold ? told.Length == 0 : string.Equals(told, wanted, StringComparison.OrdinalIgnoreCase);
 
-    private static string BandOf(LakePh? ph) => ph is null ? NotTold : Edges.Count(e => ph.Ph >= e).ToString(CultureInfo.InvariantCulture);
-
-    private static string Band(int i) => i == 0 ? $"below {Edges[0]}" : i == Edges.Length ? $"{Edges[^1]} and above" : $"{Edges[i - 1]} to below {Edges[i]}";
+    private static string? Told(string what, string? words) => words is null ? null : $"{what} {words}";
 }

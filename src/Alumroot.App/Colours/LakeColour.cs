@@ -37,6 +37,9 @@ public sealed record LakeColour(EntryId Id, SubjectKey Lake, DateTimeOffset At, 
     /// <summary>The nearest plain name.</summary>
     public string Name => ColourNames.Nearest(Lab).Colour.Name;
 
+    /// <summary>The last word of that name, which is its hue: "yellow" of "strong greenish yellow".</summary>
+    public string HueWord => Name[(Name.LastIndexOf(' ') + 1)..];
+
     /// <summary>The colours of a lake that stand, in the order of the making: wet, dry, ground, painted, each by time.</summary>
     public static IReadOnlyList<LakeColour> Of(BatchState lake)
     {

@@ -48,7 +48,7 @@ internal static class MeasureOutput
         foreach (PhotoColour c in measured.Answer.Colours)
             to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{c.Id.PadRight(width)}  L* {c.Colour.L,5:0.0}  a* {c.Colour.A,6:0.0}  b* {c.Colour.B,6:0.0}  {(c.IntervalDeltaE2000 is { } i ? $"within {i:0.0}" : "not bounded"),-11}  {NameOf(c.Colour)}"));
         to.WriteLine();
-        to.WriteLine("Seen in D50 by the observer of 2 degrees. Nine times in ten the truth is no farther off, in CIEDE2000, than 'within' says.");
+        if (measured.Answer.Colours.Any(c => c.IntervalDeltaE2000 is not null)) to.WriteLine("Seen in D50 by the observer of 2 degrees. Nine times in ten the truth is no farther off, in CIEDE2000, than 'within' says.");
         to.WriteLine($"Correction: {PhotoWords.Of(measured.Answer.Kind, measured.Answer.ToneStraightened)}.");
         if (measured.Target is not null)
             to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Each patch of the target told from the others: {measured.Answer.LeftOutMeanDeltaE2000:0.0} off in the mean, {measured.Answer.LeftOutMostDeltaE2000:0.0} at most."));

@@ -43,6 +43,9 @@ public static class ColourVerb
         return verb;
     }
 
+    // The reader takes values above 1.6 for percent unasked; samples that all stay below it are hardly percent.
+    private const double LeastSensibleY = 1.6;
+
     private static int Run(string[] files, string illuminant, int observer, bool percent, string[]? difference, bool json, Channels channels)
     {
         if (Observer.Find(observer) is not { } eye) return channels.End(ExitCode.InputWrong, $"There is no observer of {observer} degrees. The standard ones are 2 and 10.");
@@ -62,6 +65,7 @@ public static class ColourVerb
                 else lamps = true;
         }
         if (!read) return ExitCode.InputWrong;
+        if (percent && cards.Count > 0 && cards.TrueForAll(c => c.From == "spectrum" && c.Y < LeastSensibleY)) channels.Messages.WriteLine("With --percent every sample is nearly black. Leave it out where reflectances run from 0 to 1.");
         if (lamps) channels.Messages.WriteLine("A lamp or a sample without spectrum, Lab or XYZ has no colour of its own and is left out. A lamp serves as --illuminant FILE.");
         if (cards.Count == 0) return channels.End(ExitCode.CannotBeMet, "No sample with a colour was found, so there is nothing to tell.");
         if (cards.Exists(c => c.From.EndsWith("stated", StringComparison.Ordinal))) channels.Messages.WriteLine($"Stated Lab and XYZ are taken as seen in {light.Key} by the observer of {observer} degrees; --illuminant and --observer say otherwise.");

@@ -32,6 +32,7 @@ internal static class TextFile
     public static int WithTable(string path, Channels channels, Func<Table, int> run)
     {
         if (Read(path, channels) is not { } text) return ExitCode.InputWrong;
+        if (Strange(text) is { } strange) return channels.End(ExitCode.InputWrong, $"{Path.GetFileName(path)} {strange}");
         try
         {
             return run(Table.Parse(Path.GetFileName(path), text));
@@ -40,5 +41,15 @@ internal static class TextFile
         {
             return channels.End(ExitCode.InputWrong, e.Message);
         }
+    }
+
+    /// <summary>What makes a file no table with commas at all, which its first wrong row would hide; null when nothing does.</summary>
+    private static string? Strange(string text)
+    {
+        if (text.Contains('\0', StringComparison.Ordinal)) return "holds bytes that are no text. A table with commas was expected: save it as CSV, UTF-8, in the program that made it.";
+        string heads = text.Split('\n').FirstOrDefault(l => l.Trim().Length > 0 && l[0] != '#') ?? "";
+        return !heads.Contains(',', StringComparison.Ordinal) && heads.Contains(';', StringComparison.Ordinal)
+            ? "has its columns parted by semicolons. Save it with commas between the columns and points in the numbers."
+            : null;
     }
 }

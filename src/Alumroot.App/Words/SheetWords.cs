@@ -67,7 +67,7 @@ public static class SheetWords
     {
         ArgumentNullException.ThrowIfNull(colour);
         string vivid = colour.Screen.InGamut ? "" : "; more vivid than print or screen";
-        return [$"{colour.Subject} {colour.Dyestuff}{(colour.Salt.Length > 0 ? $", {colour.Salt}" : "")}", SwatchWords.Made(colour), $"{colour.Name}{vivid}", $"{SwatchWords.Numbers(colour.Lab)}; {SwatchWords.WithinShort(colour.Read.WithinDeltaE2000)}", TimeWords.Day(colour.At)];
+        return [$"{colour.Subject} {colour.Dyestuff}{(colour.Salt.Length > 0 ? $", {colour.Salt}" : "")}", SwatchWords.MadeOn(colour), $"{colour.Name}{vivid}", $"{SwatchWords.Numbers(colour.Lab)}; {SwatchWords.WithinShort(colour.Read.WithinDeltaE2000)}", TimeWords.Day(colour.At)];
     }
 
     /// <summary>Name of the card of a row at several pH.</summary>

@@ -27,6 +27,21 @@ public static class SwatchWords
         return $"{Of(colour.Read.State)}{medium}{ph}";
     }
 
+    /// <summary>Made, and what it lies on: "painted in watercolour, on a black card, 100 µm wet".</summary>
+    public static string MadeOn(LakeColour colour)
+    {
+        ArgumentNullException.ThrowIfNull(colour);
+        return DrawdownWords.Lies(colour.Read) is { Length: > 0 } lies ? $"{Made(colour)}, {lies}" : Made(colour);
+    }
+
+    /// <summary>One line to choose it by: "26-014 Madder, painted, on a black card, 3 Nov 2026: dark red".</summary>
+    public static string Line(LakeColour colour)
+    {
+        ArgumentNullException.ThrowIfNull(colour);
+        string lies = DrawdownWords.Lies(colour.Read);
+        return $"{colour.Subject} {colour.Dyestuff}, {Of(colour.Read.State)}{(lies.Length > 0 ? $", {lies}" : "")}, {TimeWords.Day(colour.At)}: {colour.Name}";
+    }
+
     /// <summary>"L* 46, a* 23, b* 13".</summary>
     public static string Numbers(Lab lab) => string.Create(CultureInfo.InvariantCulture, $"L* {Whole(lab.L)}, a* {Whole(lab.A)}, b* {Whole(lab.B)}");
 
@@ -57,6 +72,13 @@ public static class SwatchWords
     {
         ColourDifference d = ColourDifference.Between(first, second);
         return string.Create(CultureInfo.InvariantCulture, $"{d.DeltaE2000:0.0}, {ColourWords.Of(first, d)}: {Size(d.DeltaE2000, within)}");
+    }
+
+    /// <summary>A difference in a picture whose light and camera are not known, without a judgement of its size: "12, lighter, redder".</summary>
+    public static string Beside(Lab first, Lab second)
+    {
+        ColourDifference d = ColourDifference.Between(first, second);
+        return string.Create(CultureInfo.InvariantCulture, $"{d.DeltaE2000:0}, {ColourWords.Of(first, d)}");
     }
 
     // Minus nothing is nothing.

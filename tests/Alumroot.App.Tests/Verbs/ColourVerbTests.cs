@@ -76,6 +76,10 @@ public sealed class ColourVerbTests : IDisposable
         Assert.Equal(ExitCode.InputWrong, silent.Code);
         Assert.Empty(silent.Data);
         Assert.Contains("--percent", silent.Messages, StringComparison.Ordinal);
+        Assert.DoesNotContain("nearly black", said.Messages, StringComparison.Ordinal);
+        Command wrong = await Command.Of(["colour", Write("shares.csv", (await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken)).Replace("41.2", "0.412", StringComparison.Ordinal)), "--percent"]);
+        Assert.Equal(ExitCode.Done, wrong.Code);
+        Assert.Contains("nearly black", wrong.Messages, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -111,6 +111,16 @@ public sealed class FilmVerbTests : IDisposable
         Assert.Contains(said, run.Messages, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("\u0089PNG\r\n\u001a\n\0\0\0\rIHDR, 1", "bytes that are no text")]
+    [InlineData("# a note, with a comma\nsample;wavelength_nm;r_over_black;r_black;r_over_white;r_white\nm;450;0,06;0,02;0,09;0,80\n", "parted by semicolons")]
+    public async Task A_file_that_is_no_table_with_commas_is_named_as_what_it_is(string text, string said)
+    {
+        Command run = await Command.Of(["film", Write("drawdown.csv", text)]);
+        Assert.Equal(ExitCode.InputWrong, run.Code);
+        Assert.Contains(said, run.Messages, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_file_in_which_nothing_is_known_cannot_be_met()
     {

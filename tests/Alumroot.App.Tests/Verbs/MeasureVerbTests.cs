@@ -81,6 +81,9 @@ public sealed class MeasureVerbTests : IDisposable
         Command run = await Run(_request, "--json");
         Assert.Contains("Only differences between things in this one picture mean anything", run.Messages, StringComparison.Ordinal);
         Assert.All(JsonDocument.Parse(run.Data).RootElement.GetProperty("swatches").EnumerateArray(), s => Assert.Equal(JsonValueKind.Null, s.GetProperty("interval_de00").ValueKind));
+        run = await Run(_request);
+        Assert.Contains("not bounded", run.Data, StringComparison.Ordinal);
+        Assert.DoesNotContain("Nine times in ten", run.Data, StringComparison.Ordinal);
     }
 
     [Theory]
