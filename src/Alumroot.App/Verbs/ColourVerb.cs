@@ -10,6 +10,9 @@ namespace Alumroot.App.Verbs;
 /// <summary><c>alumroot colour FILE...</c>: spectra or Lab from files to XYZ, Lab, names and differences.</summary>
 public static class ColourVerb
 {
+    // The reader takes values above 1.6 for percent unasked; samples that all stay below it are hardly percent.
+    private const double LeastSensibleY = 1.6;
+
     /// <summary>The verb with its options.</summary>
     public static Verb Build(Channels channels)
     {
@@ -42,9 +45,6 @@ public static class ColourVerb
         verb.SetAction(parsed => Run(parsed.GetRequiredValue(files), parsed.GetRequiredValue(illuminant), parsed.GetValue(observer), parsed.GetValue(percent), parsed.GetValue(difference), parsed.GetValue(json), channels));
         return verb;
     }
-
-    // The reader takes values above 1.6 for percent unasked; samples that all stay below it are hardly percent.
-    private const double LeastSensibleY = 1.6;
 
     private static int Run(string[] files, string illuminant, int observer, bool percent, string[]? difference, bool json, Channels channels)
     {

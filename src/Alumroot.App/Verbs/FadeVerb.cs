@@ -9,7 +9,6 @@ namespace Alumroot.App.Verbs;
 /// <summary><c>alumroot fade FILE.csv</c>: fading series to doses, equivalent blue wool class and category.</summary>
 public static class FadeVerb
 {
-
     /// <summary>The verb with its options.</summary>
     public static Verb Build(Channels channels)
     {

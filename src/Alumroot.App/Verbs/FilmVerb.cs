@@ -11,7 +11,6 @@ namespace Alumroot.App.Verbs;
 /// <summary><c>alumroot film FILE.csv</c>: drawdowns over black and white to K and S, hiding, and the same paint in another film.</summary>
 public static class FilmVerb
 {
-
     // A bench instrument put down twice on one spot agrees to about this; our judgement, no source.
     private const double UsualReading = 0.002;
 

@@ -68,7 +68,7 @@ internal sealed class ColourFit
         Xyz xyz = Polynomial(f);
         Lab lab = Lab.From(xyz, _white);
         double[] cross = new double[9 * _count];
-        double variance = 0;
+        double variance = 0, cut = 0;
         for (int round = 0; round < Rounds; round++)
         {
             var metric = new LocalMetric(lab);
@@ -92,9 +92,10 @@ internal sealed class ColourFit
                 for (int j = 0; j < n; j++) s += _inverse[i * n + j] * cross[d * n + j];
                 explained += cross[d * n + i] * s;
             }
-            variance += PriorVariance(f, slopes.Slice(3 * d, 3)) + Dot(cuts, d, d) + _shape.RestScale * _shape.RestScale + 1 - explained;
+            cut += Dot(cuts, d, d);
+            variance += PriorVariance(f, slopes.Slice(3 * d, 3)) + _shape.RestScale * _shape.RestScale + 1 - explained;
         }
-        return (lab, Math.Sqrt(Scatter * Scatter * Math.Max(variance / 3, 0.5) + noise * noise));
+        return (lab, Math.Sqrt(Scatter * Scatter * Math.Max(variance / 3, 0.5) + cut / 3 + noise * noise));
     }
 
     private bool Solve(IReadOnlyList<TrainingPatch> patches)

@@ -103,14 +103,19 @@ public static class PhotoMeasurement
         if (CorrectionSearch.MatrixOff(read, mean, ask.Picture.Colours, white) > MostMatrixOff || CorrectionSearch.Find(read, mean, ask.Picture.Colours, white) is not { } best) return (null, PhotoTrouble.NotThisTarget);
         var colours = new List<PhotoColour>();
         var unread = new List<string>();
+        List<PixelPoint> lit = [.. read.Select(p => p.Reading.Middle)];
         foreach (PhotoSwatch swatch in ask.Swatches)
         {
-            if (PatchReading.Of(ask.Picture, swatch.Corners, InnerShare) is { } reading) colours.Add(Colour(swatch.Id, reading, ask.Truths));
+            if (PatchReading.Of(ask.Picture, swatch.Corners, InnerShare) is { } reading)
+            {
+                colours.Add(Colour(swatch.Id, reading, ask.Truths));
+                lit.Add(reading.Middle);
+            }
             else unread.Add(swatch.Id);
         }
         var told = new Lab?[ask.Truths.Count];
         for (int k = 0; k < places.Count; k++) told[places[k]] = best.LeftOut[k];
-        double? uneven = field.IsEven ? null : field.UnevenPercent([.. read.Select(p => p.Reading.Middle), .. ask.Swatches.Select(s => s.Corners.Middle)]);
+        double? uneven = field.IsEven ? null : field.UnevenPercent(lit);
         return (new PhotoAnswer(colours, unread, best.Kind, best.StraightensTones, best.LeftOutMean, best.LeftOutMost, uneven, clipped) { Grid = grid, PatchesToldFromOthers = told }, null);
 
         PhotoColour Colour(string id, PatchReading reading, IReadOnlyList<Lab> truths)

@@ -13,7 +13,7 @@ internal static class PhotoNoise
     private const double Chi3At90 = 2.5003;
 
     // From simulated photographs with other cameras and lights: see docs/models/photograph.md.
-    private const double Calibration = 1.27, EvenLightUnits = 1.0, CutFactor = 1.3, ClippedFactor = 1.6, ClippedUnits = 1.0;
+    private const double Calibration = 1.27, EvenLightUnits = 1.0, ClippedFactor = 1.6, ClippedUnits = 1.0;
 
     /// <summary>Standard deviation of the mean of an area, in units of CIEDE2000.</summary>
     internal static double Of(PatchReading reading)
@@ -29,8 +29,7 @@ internal static class PhotoNoise
     {
         double light = field.IsEven ? EvenLightUnits : 0;
         double plain = Calibration * Chi3At90 * Math.Sqrt(deviation * deviation + light * light);
-        if (!reading.IsClipped) return plain;
         // What is cut off below has its doubt in the deviation already; what is cut off above may be anything.
-        return reading.ClippedLow ? CutFactor * plain : ClippedFactor * plain + ClippedUnits;
+        return reading.IsClipped && !reading.ClippedLow ? ClippedFactor * plain + ClippedUnits : plain;
     }
 }

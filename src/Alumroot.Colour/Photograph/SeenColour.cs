@@ -6,7 +6,7 @@ namespace Alumroot.Colour.Photograph;
 internal readonly record struct SeenColour(LinearRgb Light, LinearRgb Doubt)
 {
     // How far below nothing a channel lies, as a share of the brightest channel, and the deviation, in simulated photographs: the red of blue-greens 0 to 0.17, the blue of yellows 0.005 to 0.05. No green was seen cut off: judgement.
-    private static readonly LinearRgb Depth = new(0.03, 0.03, 0.015), DepthDeviation = new(0.1, 0.02, 0.012);
+    private static readonly LinearRgb Depth = new(0.03, 0.03, 0.015), DepthDeviation = new(0.07, 0.02, 0.012);
 
     /// <summary>True when a channel is cut off.</summary>
     internal bool IsCut => Doubt != default;

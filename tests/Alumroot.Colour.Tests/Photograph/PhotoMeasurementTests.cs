@@ -109,6 +109,16 @@ public sealed class PhotoMeasurementTests
     }
 
     [Fact]
+    public void A_thing_outside_the_picture_is_named_and_changes_nothing_else()
+    {
+        PhotoAsk ask = new SimulatedPhoto(9).Ask();
+        PhotoAnswer whole = PhotoMeasurement.Measure(ask).Answer!, more = PhotoMeasurement.Measure(ask with { Swatches = [.. ask.Swatches, new PhotoSwatch("far", new Quad(new(4000, 4000), new(4100, 4000), new(4100, 4100), new(4000, 4100)))] }).Answer!;
+        Assert.Equal(["far"], more.Unread);
+        Assert.Equal(whole.LightUnevenPercent, more.LightUnevenPercent);
+        Assert.Equal(whole.Colours, more.Colours);
+    }
+
+    [Fact]
     public void A_white_sheet_that_burns_out_is_said_to_be_clipped()
     {
         var photo = new SimulatedPhoto(10);
