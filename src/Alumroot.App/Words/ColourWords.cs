@@ -16,17 +16,23 @@ public static class ColourWords
         List<string> words = [];
         if (Math.Abs(difference.LightnessPart) >= WorthAWord) words.Add(difference.LightnessPart > 0 ? "lighter" : "darker");
         if (Math.Abs(difference.ChromaPart) >= WorthAWord) words.Add(difference.ChromaPart > 0 ? "stronger" : "duller");
-        if (Math.Abs(difference.HuePart) >= WorthAWord) words.Add(Turned(first.HueDegrees, difference.HuePart > 0));
+        if (Math.Abs(difference.HuePart) >= WorthAWord) words.Add(Turned(first.HueDegrees, new Lab(0, first.A + difference.DeltaA, first.B + difference.DeltaB).HueDegrees, difference.HuePart > 0));
         string how = words.Count > 0 ? string.Join(", ", words) : "alike";
         if (difference.DeltaE2000 >= HardlySeen) return how;
         return words.Count == 0 ? "hardly to be told apart" : $"hardly to be told apart ({how})";
     }
 
-    /// <summary>The next of red, yellow, green, blue in the sense of turning.</summary>
-    private static string Turned(double hueDegrees, bool up)
+    /// <summary>The hue that the second colour came nearer to: of red, yellow, green and blue those that were passed on the way or come next, and of these the one nearest to it.</summary>
+    private static string Turned(double from, double to, bool up)
     {
-        string[] next = ["yellower", "greener", "bluer", "redder"], before = ["redder", "yellower", "greener", "bluer"];
-        int quarter = (int)(hueDegrees / 90) % 4;
-        return up ? next[quarter] : before[quarter];
+        (double Hue, string Word)[] axes = [(0, "redder"), (90, "yellower"), (180, "greener"), (270, "bluer")];
+        double turn = Ahead(to);
+        return axes.Where(a => Ahead(a.Hue) > 0 && Ahead(a.Hue) <= turn && Apart(to, a.Hue) < Apart(from, a.Hue))
+            .Append(axes.MinBy(a => Ahead(a.Hue) > turn ? Ahead(a.Hue) : Ahead(a.Hue) + 360))
+            .MinBy(a => Apart(to, a.Hue)).Word;
+
+        double Ahead(double hue) => (up ? hue - from + 360 : from - hue + 360) % 360;
     }
+
+    private static double Apart(double a, double b) => 180 - Math.Abs(180 - Math.Abs(a - b));
 }
