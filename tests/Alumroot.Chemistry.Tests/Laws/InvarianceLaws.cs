@@ -9,6 +9,9 @@ public class InvarianceLaws
 {
     internal const string Up = "scale-up", Down = "scale-down", Trace = "trace", Order = "order", Path = "path", Warm = "warm";
 
+    // The vector exponential rounds its last digit otherwise once the runtime has recompiled it, so the same sums may differ there.
+    private const double LastDigits = 1e-13;
+
     internal static readonly string[] Names = [Up, Down, Trace, Order, Path, Warm];
 
     public static TheoryData<string> UpCases => LawCase.That(Up);
@@ -39,7 +42,7 @@ public class InvarianceLaws
         for (int i = 1; i <= law.Steps.Count; i++)
         {
             EquilibriumState plain = LawCase.Run(law.Case, law.Steps.Take(i)).State;
-            Same.State(plain, LawCase.Run(zero, law.Steps.Take(i)).State, $"{name} with none of {other.Key}", 0);
+            Same.State(plain, LawCase.Run(zero, law.Steps.Take(i)).State, $"{name} with none of {other.Key}", LastDigits);
             Same.State(plain, LawCase.Run(trace, law.Steps.Take(i)).State, $"{name} with a trace of {other.Key}");
         }
     }
