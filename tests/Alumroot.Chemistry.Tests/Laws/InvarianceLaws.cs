@@ -9,7 +9,7 @@ public class InvarianceLaws
 {
     internal const string Up = "scale-up", Down = "scale-down", Trace = "trace", Order = "order", Path = "path", Warm = "warm";
 
-    // The vector exponential rounds its last digit otherwise once the runtime has recompiled it, so the same sums may differ there.
+    // The same sums may differ in their last digit: the vector exponential may round otherwise once the runtime has recompiled it.
     private const double LastDigits = 1e-13;
 
     internal static readonly string[] Names = [Up, Down, Trace, Order, Path, Warm];
